@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.app;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+import org.benchlore.ui.look.Appearance;
+import org.benchlore.ui.session.LibrarySession;
+import org.benchlore.ui.session.SessionMemory;
+import org.benchlore.ui.status.StatusItems;
+import org.benchlore.ui.status.WindowKeeper;
+import org.benchlore.ui.welcome.Welcome;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.ui.application.ActionBarAdvisor;
+import org.eclipse.ui.application.IActionBarConfigurer;
+import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
+import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+
+/** Sets a window up and opens a library in it: the one that was named, else the one of last time. */
+final class ApplicationWindowAdvisor extends WorkbenchWindowAdvisor {
+
+    private static final Point USUAL_SIZE = new Point(1280, 860);
+
+    private final Optional<Path> library;
+
+    ApplicationWindowAdvisor(IWorkbenchWindowConfigurer configurer, Optional<Path> library) {
+        super(configurer);
+        this.library = library;
+    }
+
+    @Override
+    public ActionBarAdvisor createActionBarAdvisor(IActionBarConfigurer configurer) {
+        return new ApplicationActionBarAdvisor(configurer);
+    }
+
+    @Override
+    public void preWindowOpen() {
+        var configurer = getWindowConfigurer();
+        configurer.setInitialSize(USUAL_SIZE);
+        configurer.setShowCoolBar(false);
+        configurer.setShowStatusLine(true);
+        configurer.setShowProgressIndicator(true);
+        configurer.setShowPerspectiveBar(false);
+        configurer.setTitle(Messages.product);
+    }
+
+    @Override
+    public void postWindowOpen() {
+        var window = getWindowConfigurer().getWindow();
+        var session = window.getService(LibrarySession.class);
+        window.getService(Appearance.class).follow();
+        new WindowKeeper(window, session).start();
+        new StatusItems(session).fill(getWindowConfigurer().getActionBarConfigurer().getStatusLineManager());
+        getWindowConfigurer().getActionBarConfigurer().getStatusLineManager().update(true);
+        library.or(window.getService(SessionMemory.class)::library)
+                .ifPresentOrElse(session::open, () -> new Welcome(window).show());
+    }
+}

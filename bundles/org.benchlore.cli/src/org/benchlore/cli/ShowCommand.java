@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.cli;
+
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+
+import org.benchlore.model.Address;
+import org.benchlore.model.TopElement;
+import org.benchlore.page.TextRenderer;
+import org.benchlore.store.Row;
+import org.benchlore.workshop.OpenLibrary;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Shows one element. */
+@Command(name = "show", description = "Show one element by its id.", mixinStandardHelpOptions = true)
+final class ShowCommand implements Callable<Integer> {
+
+    private static final int WIDTH = 96;
+    private static final int SUGGESTIONS = 3;
+
+    private final Desk desk;
+
+    @Mixin
+    private LibraryOption library;
+
+    @Parameters(paramLabel = "ID", description = "Id of the element, or file#id.")
+    private String id;
+
+    ShowCommand(Desk desk) {
+        this.desk = desk;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        try (var open = desk.openAndRemark(library.folder())) {
+            var element = element(open);
+            if (library.isJson()) {
+                desk.print(new ElementJson(open.library()).of(element));
+            } else {
+                desk.out().println(new TextRenderer(WIDTH).render(open.pages().of(element)));
+            }
+            return Exit.DONE;
+        }
+    }
+
+    private TopElement element(OpenLibrary open) throws BadArgument {
+        return find(open).orElseThrow(() -> new BadArgument("There is no element '" + id + "'" + suggestions(open)
+                + "; 'find TEXT' finds ids"));
+    }
+
+    /** Takes an id or an address; of an inner element, the element that holds it is shown. */
+    private Optional<TopElement> find(OpenLibrary open) throws BadArgument {
+        if (!id.contains("#")) {
+            return open.library().top(id);
+        }
+        try {
+            return open.library().element(Address.parse(id)).map(EcoreUtil::getRootContainer)
+                    .map(TopElement.class::cast);
+        } catch (IllegalArgumentException e) {
+            throw new BadArgument(e.getMessage());
+        }
+    }
+
+    private String suggestions(OpenLibrary open) {
+        var near = open.library().catalogue().rows().map(Row::id).filter(known -> isNear(known)).limit(SUGGESTIONS)
+                .collect(Collectors.joining(", "));
+        return near.isEmpty() ? "" : "; near it: " + near;
+    }
+
+    private boolean isNear(String known) {
+        var wanted = id.toLowerCase(java.util.Locale.ROOT);
+        return wanted.length() > 2 && (known.contains(wanted) || wanted.contains(known));
+    }
+}

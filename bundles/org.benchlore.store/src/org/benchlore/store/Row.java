@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.store;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import org.benchlore.model.Address;
+import org.benchlore.model.Kind;
+
+/**
+ * What the catalogue knows of one element without loading its file. Look-ups, reverse references and counts come
+ * from these facts, and one changed file changes one row.
+ *
+ * @param address where the element stands
+ * @param kind its kind
+ * @param title its title, or its id where it has none
+ * @param status a literal of the status of its kind, empty for kinds without one
+ * @param date its day, where its kind has one
+ * @param invented whether it is demonstration data
+ * @param machines machines it speaks of or is for
+ * @param components components it speaks of
+ * @param codes codes it speaks of, as written: canonical, other forms and codes written by hand
+ * @param symptoms symptoms it speaks of
+ * @param cause the cause it names
+ * @param references every element it refers to, in order of appearance, each once
+ * @param innerIds ids of the elements in it
+ * @param job facts of a job record
+ */
+public record Row(Address address, Kind kind, String title, String status, Optional<LocalDate> date,
+        boolean invented, List<Address> machines, List<Address> components, List<String> codes,
+        List<String> symptoms, Optional<Address> cause, List<Address> references, Set<String> innerIds,
+        Optional<JobFacts> job) {
+
+    /**
+     * Facts of a job record, as counting needs them.
+     *
+     * @param unit the unit
+     * @param done procedures done
+     * @param renewed components renewed
+     * @param left components left in place
+     * @param meter meter reading on arrival as written, or empty
+     * @param comebackOf the job it is a comeback of
+     * @param comebackReason why it came back, a literal
+     */
+    public record JobFacts(Optional<Address> unit, List<Address> done, List<Address> renewed, List<Address> left,
+            String meter, Optional<Address> comebackOf, String comebackReason) {
+    }
+
+    /**
+     * Returns the element's id.
+     *
+     * @return the id
+     */
+    public String id() {
+        return address.id();
+    }
+
+    /**
+     * Returns the path of the element's file.
+     *
+     * @return path below the library
+     */
+    public String path() {
+        return address.path();
+    }
+}

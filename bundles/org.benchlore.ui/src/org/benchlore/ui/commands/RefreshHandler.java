@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.ui.commands;
+
+import org.benchlore.ui.session.LibrarySession;
+import org.eclipse.core.commands.AbstractHandler;
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.ui.handlers.HandlerUtil;
+
+/** Looks for changes of the library on the disk. */
+public final class RefreshHandler extends AbstractHandler {
+
+    @Override
+    public Object execute(ExecutionEvent event) {
+        HandlerUtil.getActiveWorkbenchWindow(event).getService(LibrarySession.class).refresh();
+        return null;
+    }
+}

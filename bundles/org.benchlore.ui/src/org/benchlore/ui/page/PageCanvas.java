@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.ui.page;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import org.benchlore.model.Address;
+import org.benchlore.page.Page;
+import org.benchlore.ui.Ids;
+import org.benchlore.ui.look.Palette;
+import org.benchlore.ui.page.text.PageText;
+import org.benchlore.ui.page.text.PageWriter;
+import org.benchlore.ui.page.text.Style;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyleRange;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.widgets.Composite;
+
+/** Shows a page in one read-only text widget and lays it out anew when its width, size or colours change. */
+final class PageCanvas {
+
+    private static final int MARGIN = 14;
+    private static final int RESIZE_PAUSE = 120;
+    private static final int LEAST_WIDTH = 120;
+
+    private final StyledText text;
+    private final PageColours colours;
+    private final PageLinks links;
+    private final Pictures pictures;
+    private final Runnable layOut = this::layOut;
+    private PageFonts fonts;
+    private Page page = new Page("", List.of());
+    private PageText shown = new PageText("", List.of(), List.of(), List.of(), List.of(), List.of());
+    private int width;
+
+    PageCanvas(Composite parent, int zoom, Consumer<Address> opener) {
+        text = new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
+        text.setData(Ids.WIDGET_ID, "page.text");
+        text.setData("org.eclipse.e4.ui.css.id", "benchlore-page");
+        text.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
+        var palette = new Palette();
+        colours = new PageColours(palette);
+        fonts = new PageFonts(text, zoom);
+        links = new PageLinks(text, opener);
+        pictures = new Pictures(text);
+        var painter = new PagePainter(text, colours);
+        text.addPaintListener(event -> painter.paint(event.gc, shown));
+        text.addListener(SWT.Resize, event -> resized());
+        palette.onChange(text, layOut);
+    }
+
+    StyledText control() {
+        return text;
+    }
+
+    PageText shown() {
+        return shown;
+    }
+
+    void show(Page next, Map<String, ImageData> images) {
+        page = next;
+        pictures.use(images);
+        layOut();
+    }
+
+    void zoom(int percent) {
+        var old = fonts;
+        fonts = new PageFonts(text, percent);
+        layOut();
+        old.dispose();
+    }
+
+    private void resized() {
+        if (text.getClientArea().width != width) {
+            text.getDisplay().timerExec(RESIZE_PAUSE, layOut);
+        }
+    }
+
+    private void layOut() {
+        if (text.isDisposed()) {
+            return;
+        }
+        width = text.getClientArea().width;
+        int inner = Math.max(LEAST_WIDTH, width - 2 * MARGIN - 2);
+        try (var ruler = new GcRuler(text, fonts, inner)) {
+            apply(new PageWriter(ruler).write(page), inner);
+        }
+    }
+
+    private void apply(PageText next, int inner) {
+        int top = text.getTopIndex();
+        int caret = text.getCaretOffset();
+        var same = next.text().equals(shown.text());
+        text.setRedraw(false);
+        shown = next;
+        links.show(next);
+        text.setFont(fonts.get(Style.BODY));
+        text.setText(next.text());
+        text.setStyleRanges(ranges(next));
+        for (int i = 0; i < next.lines().size(); i++) {
+            line(i, next.lines().get(i));
+        }
+        pictures.place(next, inner);
+        if (same) {
+            text.setCaretOffset(caret);
+            text.setTopIndex(top);
+        }
+        text.setRedraw(true);
+    }
+
+    private StyleRange[] ranges(PageText next) {
+        return next.runs().stream().map(run -> range(next, run)).toArray(StyleRange[]::new);
+    }
+
+    private StyleRange range(PageText next, PageText.Run run) {
+        var fill = next.lines().get(text.getLineAtOffset(run.start())).fill();
+        var range = new StyleRange(run.start(), run.length(), colours.words(run.style(), fill), null);
+        range.font = fonts.get(run.style());
+        range.underline = run.style() == Style.LINK;
+        return range;
+    }
+
+    private void line(int index, PageText.Line line) {
+        text.setLineBackground(index, 1, colours.behind(line.fill()));
+        text.setLineIndent(index, 1, line.indent());
+        text.setLineWrapIndent(index, 1, line.wrapIndent());
+        text.setLineVerticalIndent(index, line.above());
+        text.setLineTabStops(index, 1, line.tabs().isEmpty() ? null : line.tabs().stream().mapToInt(i -> i).toArray());
+    }
+
+    /** Scrolls to words, in a heading where they are found in one. */
+    void reveal(String words) {
+        var inHeading = shown.runs().stream().filter(run -> run.style() != Style.LINK && run.style() != Style.BODY)
+                .filter(run -> shown.text().startsWith(words, run.start())).map(PageText.Run::start).findFirst();
+        int at = inHeading.or(() -> Optional.of(shown.text().indexOf(words))).get();
+        if (at > 0) {
+            text.setSelection(at, at + words.length());
+            text.setTopIndex(Math.max(0, text.getLineAtOffset(at) - 1));
+        }
+    }
+}

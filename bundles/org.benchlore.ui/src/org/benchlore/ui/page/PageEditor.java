@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.ui.page;
+
+import org.benchlore.model.Address;
+import org.benchlore.ui.look.Icons;
+import org.benchlore.ui.session.LibrarySession;
+import org.benchlore.ui.session.SessionMemory;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.jface.action.Action;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.INavigationLocation;
+import org.eclipse.ui.INavigationLocationProvider;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.actions.ActionFactory;
+import org.eclipse.ui.part.EditorPart;
+
+/** The reading page of one element. It follows changes of the library and goes on showing a message if it is gone. */
+public final class PageEditor extends EditorPart implements INavigationLocationProvider {
+
+    private LibrarySession session;
+    private PageCanvas canvas;
+    private FindBar findBar;
+    private Icons icons;
+    private PageJob job;
+    private Runnable unlisten = () -> { };
+    private Runnable unlistenZoom = () -> { };
+
+    @Override
+    public void init(IEditorSite site, IEditorInput input) throws PartInitException {
+        if (!(input instanceof ElementInput)) {
+            throw new PartInitException(Messages.notAnElement);
+        }
+        setSite(site);
+        setInput(input);
+        setPartName(input.getName());
+    }
+
+    @Override
+    public void createPartControl(Composite parent) {
+        session = getSite().getService(LibrarySession.class);
+        var memory = getSite().getService(SessionMemory.class);
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
+        canvas = new PageCanvas(parent, memory.zoom(), new PageOpener(getSite().getPage(), session)::open);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas.control());
+        findBar = new FindBar(parent, canvas.control());
+        icons = new Icons(parent);
+        provideFind();
+        job = new PageJob(made -> parent.getDisplay().asyncExec(() -> show(made)));
+        unlisten = session.onChange(event -> ask(""));
+        unlistenZoom = memory.onZoom(percent -> canvas.zoom(percent));
+        ask("");
+    }
+
+    private void provideFind() {
+        getEditorSite().getActionBars().setGlobalActionHandler(ActionFactory.FIND.getId(), new Action() {
+            @Override
+            public void run() {
+                findBar.open();
+            }
+        });
+    }
+
+    /**
+     * Scrolls to an inner element.
+     *
+     * @param inner an element of the same file
+     */
+    public void reveal(Address inner) {
+        ask(inner.id());
+    }
+
+    /**
+     * Returns the widget that shows the page.
+     *
+     * @return a read-only text
+     */
+    public StyledText text() {
+        return canvas.control();
+    }
+
+    private void ask(String inner) {
+        job.show(new PageJob.Wish(session.current(), (ElementInput) getEditorInput(), inner));
+    }
+
+    private void show(PageJob.Made made) {
+        if (canvas.control().isDisposed()) {
+            return;
+        }
+        setPartName(made.title());
+        made.kind().ifPresent(kind -> setTitleImage(icons.of(kind)));
+        canvas.show(made.page(), made.pictures());
+        if (!made.reveal().isEmpty()) {
+            canvas.reveal(made.reveal());
+        }
+        findBar.refresh();
+    }
+
+    @Override
+    public INavigationLocation createEmptyNavigationLocation() {
+        return new PageLocation(this);
+    }
+
+    @Override
+    public INavigationLocation createNavigationLocation() {
+        return new PageLocation(this);
+    }
+
+    @Override
+    public void setFocus() {
+        canvas.control().setFocus();
+    }
+
+    @Override
+    public void dispose() {
+        unlisten.run();
+        unlistenZoom.run();
+        if (job != null) {
+            job.cancel();
+        }
+        super.dispose();
+    }
+
+    @Override
+    public boolean isDirty() {
+        return false;
+    }
+
+    @Override
+    public boolean isSaveAsAllowed() {
+        return false;
+    }
+
+    @Override
+    public void doSave(IProgressMonitor monitor) {
+        // A reading page has nothing to save.
+    }
+
+    @Override
+    public void doSaveAs() {
+        // A reading page has nothing to save.
+    }
+}

@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: EPL-2.0
+/** What is wrong with the files of the library. */
+package org.benchlore.ui.problems;

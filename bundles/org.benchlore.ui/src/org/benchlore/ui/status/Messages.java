@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.ui.status;
+
+import org.eclipse.osgi.util.NLS;
+
+/** Words of this package. */
+final class Messages extends NLS {
+
+    public static String inventedTitle;
+    public static String noLibrary;
+    public static String noProblems;
+    public static String oneProblem;
+    public static String problems;
+    public static String product;
+    public static String readOnly;
+    public static String windowTitle;
+    public static String windowTitleInvented;
+
+    static {
+        NLS.initializeMessages(Messages.class.getPackageName() + ".messages", Messages.class);
+    }
+
+    private Messages() {
+    }
+}

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.workshop;
+
+import java.io.IOException;
+import java.nio.file.Files;
+
+import org.benchlore.model.Kind;
+import org.benchlore.page.Pages;
+import org.benchlore.search.SearchIndex;
+import org.benchlore.store.Changes;
+import org.benchlore.store.Library;
+import org.benchlore.store.LibraryException;
+import org.benchlore.store.Row;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.NullProgressMonitor;
+
+/** A library that is open, with the services over it. Closing it closes them. */
+public final class OpenLibrary implements AutoCloseable {
+
+    private final Library library;
+    private final SearchIndex search;
+    private final Pages pages;
+
+    OpenLibrary(Library library, SearchIndex search) {
+        this.library = library;
+        this.search = search;
+        this.pages = new Pages(library);
+        library.onChange(this::index);
+    }
+
+    /**
+     * Returns the library.
+     *
+     * @return the open library
+     */
+    public Library library() {
+        return library;
+    }
+
+    /**
+     * Returns the search over it.
+     *
+     * @return the index, which follows changes by itself
+     */
+    public SearchIndex search() {
+        return search;
+    }
+
+    /**
+     * Returns the maker of pages.
+     *
+     * @return the pages of this library
+     */
+    public Pages pages() {
+        return pages;
+    }
+
+    /**
+     * Returns what people call the library.
+     *
+     * @return title of the shop, or the folder's name
+     */
+    public String title() {
+        return library.catalogue().rows(Kind.SHOP).map(Row::title).findFirst()
+                .orElseGet(() -> String.valueOf(library.root().getFileName()));
+    }
+
+    /**
+     * Tells whether the library's folder can be written at all.
+     *
+     * @return false if everything is read-only
+     */
+    public boolean isWritable() {
+        return Files.isWritable(library.root());
+    }
+
+    /**
+     * Tells whether the library holds invented data.
+     *
+     * @return true if its shop is marked as invented
+     */
+    public boolean isInvented() {
+        return library.catalogue().rows(Kind.SHOP).anyMatch(Row::invented);
+    }
+
+    /**
+     * Takes in what was changed on the disk.
+     *
+     * @param monitor shows progress by files; may cancel
+     * @return what changed
+     * @throws LibraryException if the library's folder cannot be read any more
+     */
+    public Changes refresh(IProgressMonitor monitor) throws LibraryException {
+        try {
+            return library.refresh(monitor);
+        } catch (IOException e) {
+            throw new LibraryException("The library at " + library.root()
+                    + " cannot be read any more: check that its disk is there", e);
+        }
+    }
+
+    private void index(Changes changes) {
+        try {
+            search.update(changes, new NullProgressMonitor());
+        } catch (IOException e) {
+            System.getLogger(OpenLibrary.class.getName())
+                    .log(System.Logger.Level.ERROR, "The search index could not take in a change; run 'index'", e);
+        }
+    }
+
+    @Override
+    public void close() {
+        try (library) {
+            search.close();
+        } catch (IOException e) {
+            System.getLogger(OpenLibrary.class.getName())
+                    .log(System.Logger.Level.WARNING, "The search index could not be closed well", e);
+        }
+    }
+}

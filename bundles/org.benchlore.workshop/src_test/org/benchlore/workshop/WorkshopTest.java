@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.workshop;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.benchlore.model.BookFactory;
+import org.benchlore.search.Query;
+import org.benchlore.store.LibraryException;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class WorkshopTest {
+
+    @TempDir
+    Path home;
+
+    private Workshop workshop;
+
+    @BeforeEach
+    void make() {
+        workshop = new Workshop(Places.below(home));
+    }
+
+    @Test
+    void aNewLibraryOpensWithoutAProblem() throws Exception {
+        var folder = home.resolve("ours");
+        workshop.create(folder, "Our shop");
+        try (var open = open(folder)) {
+            assertEquals("Our shop", open.title());
+            assertEquals(List.of(), open.library().problems());
+            assertFalse(open.isInvented());
+            assertTrue(open.isWritable());
+        }
+    }
+
+    @Test
+    void aFolderInUseIsNotMadeALibrary() throws Exception {
+        Files.writeString(home.resolve("letter.txt"), "keep me");
+        var failure = assertThrows(LibraryException.class, () -> workshop.create(home, "Shop"));
+        assertTrue(failure.getMessage().contains("is in use"), failure.getMessage());
+        assertEquals("keep me", Files.readString(home.resolve("letter.txt")));
+    }
+
+    @Test
+    void aSavedNoteIsFoundAtOnce() throws Exception {
+        var folder = home.resolve("ours");
+        workshop.create(folder, "Our shop");
+        try (var open = open(folder)) {
+            var note = BookFactory.eINSTANCE.createFieldNote();
+            note.setId("note-2026-squeal-aaaa");
+            note.setFormatVersion(1);
+            note.setText("belt squeals when wet");
+            open.library().save(note, Optional.empty());
+            assertEquals(1, open.search().find(Query.of("squeal")).total());
+        }
+    }
+
+    @Test
+    void theDemonstrationIsAWritableCopyOfTheUsersOwn() throws Exception {
+        var folder = workshop.demonstration();
+        assertTrue(folder.startsWith(home));
+        try (var open = open(folder)) {
+            assertTrue(open.isInvented());
+            assertTrue(open.isWritable());
+            assertEquals(List.of(), open.library().problems());
+        }
+    }
+
+    @Test
+    void aCopyInWhichSomebodyWroteIsLeftAlone() throws Exception {
+        var folder = workshop.demonstration();
+        var note = folder.resolve("notes/2026/note-2026-mine-aaaa.xmi");
+        Files.writeString(note, "<book:FieldNote xmlns:book=\"urn:benchlore:book:1\" id=\"note-2026-mine-aaaa\""
+                + " formatVersion=\"1\"><text>mine</text></book:FieldNote>");
+        pretendAnotherVersion(folder);
+        workshop.demonstration();
+        assertTrue(Files.exists(note));
+    }
+
+    @Test
+    void aCopyInWhichNobodyWroteIsRenewed() throws Exception {
+        var folder = workshop.demonstration();
+        var origin = Files.readAllLines(folder.resolve(".benchlore/origin"));
+        pretendAnotherVersion(folder);
+        workshop.demonstration();
+        assertEquals(origin, Files.readAllLines(folder.resolve(".benchlore/origin")));
+    }
+
+    private static void pretendAnotherVersion(Path folder) throws Exception {
+        var origin = folder.resolve(".benchlore/origin");
+        Files.write(origin, List.of("another version", Files.readAllLines(origin).get(1)));
+    }
+
+    @Test
+    void librariesThatWereWorkedInAreRecentLatestFirst() throws Exception {
+        var first = home.resolve("first");
+        var second = home.resolve("second");
+        workshop.create(first, "First");
+        workshop.create(second, "Second");
+        open(first).close();
+        open(second).close();
+        open(first).close();
+        assertEquals(List.of(first.toRealPath(), second.toRealPath()), workshop.recent());
+        workshop.open(second, Use.LOOK_UP, new NullProgressMonitor()).close();
+        assertEquals(first.toRealPath(), workshop.recent().get(0));
+    }
+
+    @Test
+    void nothingIsWrittenIntoALibraryThatIsOnlyLookedUp() throws Exception {
+        var folder = home.resolve("ours");
+        workshop.create(folder, "Our shop");
+        workshop.open(folder, Use.LOOK_UP, new NullProgressMonitor()).close();
+        try (var files = Files.list(folder)) {
+            assertEquals(2, files.count());
+        }
+    }
+
+    @Test
+    void eachSystemKeepsThingsWhereItsUsersExpectThem() {
+        var user = Path.of("/home/pat");
+        assertEquals(Path.of("/home/pat/.cache/benchlore"), Places.ofSystem("Linux", user, Map.of()).cache());
+        assertEquals(Path.of("/x/benchlore"), Places.ofSystem("Linux", user, Map.of("XDG_CACHE_HOME", "/x")).cache());
+        assertEquals(Path.of("/home/pat/.cache/benchlore"),
+                Places.ofSystem("Linux", user, Map.of("XDG_CACHE_HOME", "relative")).cache());
+        assertEquals(Path.of("/home/pat/Library/Caches/Benchlore"), Places.ofSystem("Mac OS X", user, Map.of()).cache());
+        assertTrue(Places.ofSystem("Windows 11", user, Map.of()).state().startsWith("/home/pat/AppData/Local"));
+    }
+
+    private OpenLibrary open(Path folder) throws LibraryException {
+        return workshop.open(folder, Use.WORK, new NullProgressMonitor());
+    }
+}
