@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.benchlore.model.Kind;
+import org.benchlore.page.Labels;
 import org.benchlore.search.Hit;
 import org.benchlore.search.Query;
 import org.benchlore.search.Results;
@@ -104,8 +105,8 @@ final class FindCommand implements Callable<Integer> {
     private void print(OpenLibrary open, int number, Hit hit) {
         var row = hit.row();
         desk.out().println(number + ". " + row.title());
-        desk.out().println("   " + Stream.of(row.kind().word(), Labels.status(row), row.date().map(Object::toString).orElse(""),
-                Labels.machines(open, row)).filter(part -> !part.isEmpty()).collect(Collectors.joining(" · ")));
+        desk.out().println("   " + Stream.of(Labels.of(row.kind()), RowWords.status(row), row.date().map(Object::toString).orElse(""),
+                RowWords.machines(open, row)).filter(part -> !part.isEmpty()).collect(Collectors.joining(" · ")));
         if (!hit.excerpt().isBlank() && !hit.excerpt().equals(row.title())) {
             desk.out().println("   " + hit.excerpt());
         }

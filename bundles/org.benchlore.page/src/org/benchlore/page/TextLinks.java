@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 import org.benchlore.model.Address;
 import org.benchlore.model.BookPackage;
@@ -14,6 +13,7 @@ import org.benchlore.model.Kind;
 import org.benchlore.model.Step;
 import org.benchlore.model.TopElement;
 import org.benchlore.store.Library;
+import org.benchlore.store.TextReferences;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EPackage;
@@ -24,7 +24,6 @@ import org.eclipse.emf.ecore.EPackage;
  */
 final class TextLinks {
 
-    private static final Pattern LINK = Pattern.compile("\\{([a-z]{1,30}):\\s{0,3}([a-z0-9-]{1,64})\\s{0,3}\\}");
 
     private final Library library;
     private final TopElement own;
@@ -38,7 +37,7 @@ final class TextLinks {
 
     List<Span> of(String text, EObject from) {
         var spans = new ArrayList<Span>();
-        var matcher = LINK.matcher(text);
+        var matcher = TextReferences.FORM.matcher(text);
         int done = 0;
         while (matcher.find()) {
             if (isKnown(matcher.group(1))) {

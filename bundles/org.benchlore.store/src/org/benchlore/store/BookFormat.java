@@ -47,7 +47,7 @@ public final class BookFormat {
         }
         resource.getErrors().forEach(error -> problems.add(Diagnosis.of(path, error)));
         var root = root(path, resource.getContents(), problems);
-        root.ifPresent(top -> problems.addAll(Misfits.inFile(path, top)));
+        root.ifPresent(top -> problems.addAll(new FileMisfits(path).of(top)));
         if (root.isEmpty() || problems.stream().anyMatch(p -> p.severity() == Severity.UNREADABLE)) {
             var reasons = problems.stream().map(p -> new FileProblem(path, p.line(), p.reason(), Severity.UNREADABLE));
             return new LoadedFile(path, Optional.empty(), Hash.of(bytes), reasons.toList());
@@ -59,7 +59,7 @@ public final class BookFormat {
         if (contents.size() == 1 && contents.get(0) instanceof TopElement top) {
             if (top.getId() == null) {
                 problems.add(new FileProblem(path, 0, "the element has no id: give it one", Severity.UNREADABLE));
-            } else if (top.getFormatVersion() != VERSION) {
+            } else if (top.getFormatVersion() != VERSION && problems.stream().noneMatch(BookFormat::isOfVersion)) {
                 problems.add(wrongVersion(path, top.getFormatVersion()));
             }
             return Optional.of(top);
@@ -69,6 +69,10 @@ public final class BookFormat {
                     Severity.UNREADABLE));
         }
         return Optional.empty();
+    }
+
+    private static boolean isOfVersion(FileProblem problem) {
+        return problem.reason().contains("formatVersion");
     }
 
     private static FileProblem wrongVersion(String path, int version) {

@@ -2,18 +2,24 @@
 package org.benchlore.store;
 
 import java.util.Map;
+import java.util.Set;
 
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.xmi.XMIException;
+import org.eclipse.emf.ecore.xmi.XMIResource;
 import org.eclipse.emf.ecore.xmi.XMLHelper;
 import org.eclipse.emf.ecore.xmi.XMLResource;
 import org.eclipse.emf.ecore.xmi.impl.SAXXMIHandler;
 import org.eclipse.emf.ecore.xmi.impl.XMILoadImpl;
+import org.xml.sax.Attributes;
+import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
 /**
- * Loads a file and reports everything that a later save would silently drop: comments, processing instructions and
- * schema locations, beside what EMF reports itself.
+ * Loads a file and reports everything that a later save would silently drop: comments, processing instructions, schema
+ * locations, stray words, foreign identities and values given twice, beside what EMF reports itself.
  */
 final class BookLoad extends XMILoadImpl {
 
@@ -28,6 +34,8 @@ final class BookLoad extends XMILoadImpl {
 
     /** Listens for what EMF passes over. */
     private static final class Handler extends SAXXMIHandler {
+
+        private static final Set<String> KNOWN = Set.of("version", "type");
 
         Handler(XMLResource resource, XMLHelper helper, Map<?, ?> options) {
             super(resource, helper, options);
@@ -56,6 +64,33 @@ final class BookLoad extends XMILoadImpl {
         @Override
         protected void handleXSINoNamespaceSchemaLocation(String location) {
             problem("a schema location, which is refused: remove it");
+        }
+
+        @Override
+        public void startElement(String uri, String localName, String name, Attributes attributes)
+                throws SAXException {
+            for (int i = 0; i < attributes.getLength(); i++) {
+                if (XMIResource.XMI_URI.equals(attributes.getURI(i)) && !KNOWN.contains(attributes.getLocalName(i))) {
+                    problem("'" + attributes.getQName(i) + "', which saving would drop: use the attribute id");
+                }
+            }
+            super.startElement(uri, localName, name, attributes);
+        }
+
+        @Override
+        public void characters(char[] letters, int start, int length) {
+            if (text == null && !new String(letters, start, length).isBlank()) {
+                problem("words between its elements, which saving would drop: put them into an element");
+            }
+            super.characters(letters, start, length);
+        }
+
+        @Override
+        protected void setFeatureValue(EObject object, EStructuralFeature feature, Object value, int position) {
+            if (!feature.isMany() && object.eIsSet(feature)) {
+                problem("'" + feature.getName() + "' twice in one element, of which saving would drop one: remove one");
+            }
+            super.setFeatureValue(object, feature, value, position);
         }
 
         private void problem(String what) {

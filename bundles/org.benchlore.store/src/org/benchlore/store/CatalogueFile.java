@@ -29,7 +29,7 @@ import org.benchlore.store.Catalogue.Stamp;
 final class CatalogueFile {
 
     private static final int MAGIC = 0x424c4341;
-    private static final int VERSION = 1;
+    private static final int VERSION = 2;
     private static final int HASH_LENGTH = 64;
 
     private final Path file;

@@ -1,7 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.store;
 
+import java.util.stream.Collectors;
+
 import org.benchlore.store.FileProblem.Severity;
+import org.eclipse.emf.ecore.EEnum;
+import org.eclipse.emf.ecore.EEnumLiteral;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.xmi.ClassNotFoundException;
 import org.eclipse.emf.ecore.xmi.FeatureNotFoundException;
@@ -63,16 +68,21 @@ final class Diagnosis {
     }
 
     private static String in(Object owner) {
-        return owner instanceof org.eclipse.emf.ecore.EObject object ? " in a " + object.eClass().getName() : "";
+        return owner instanceof EObject object ? " in a " + object.eClass().getName() : "";
     }
 
-    private static String why(Throwable error) {
-        Throwable deepest = error;
-        while (deepest.getCause() != null) {
-            deepest = deepest.getCause();
+    /** Our own readers of values throw plain sentences; an enumeration's literals are listed. */
+    private static String why(IllegalValueException error) {
+        if (error.getFeature().getEType() instanceof EEnum words) {
+            return "write one of " + words.getELiterals().stream().map(EEnumLiteral::getLiteral)
+                    .collect(Collectors.joining(", "));
         }
-        var message = deepest.getMessage();
-        return message == null || deepest == error ? "it is not one of the permitted values" : message;
+        for (var cause = error.getCause(); cause != null; cause = cause.getCause()) {
+            if (cause instanceof IllegalArgumentException && cause.getMessage() != null) {
+                return ownOrPlain(cause.getMessage());
+            }
+        }
+        return "it is not one of the permitted values";
     }
 
     private static String xml(String message) {

@@ -98,6 +98,9 @@ final class Facts {
     }
 
     private void words(EObject object, EAttribute attribute) {
+        if (attribute.getEAttributeType() == Literals.LONG_TEXT && object.eGet(attribute) instanceof String text) {
+            references.addAll(TextReferences.in(text));
+        }
         switch (attribute.getName()) {
             case "symptoms" -> symptoms.addAll(texts(object, attribute));
             case "codesAsWritten", "written" -> codes.addAll(texts(object, attribute));

@@ -3,45 +3,16 @@ package org.benchlore.store;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 
-import org.benchlore.model.Element;
-import org.benchlore.model.TopElement;
 import org.benchlore.store.Catalogue.Entry;
 import org.benchlore.store.FileProblem.Severity;
-import org.eclipse.emf.ecore.EObject;
-import org.eclipse.emf.ecore.InternalEObject;
 
-/** Finds what does not fit together: in one file when it is read, and among all files from the catalogue's facts. */
+/** Finds what does not fit together among all files, from the catalogue's facts. */
 final class Misfits {
 
     private Misfits() {
-    }
-
-    /** Finds ids used twice in a file and references that lead out of the library. */
-    static List<FileProblem> inFile(String path, TopElement top) {
-        var problems = new ArrayList<FileProblem>();
-        var ids = new HashSet<String>();
-        ids.add(top.getId());
-        top.eAllContents().forEachRemaining(object -> {
-            if (object instanceof Element element && element.getId() != null && !ids.add(element.getId())) {
-                problems.add(misfit(path, "the id '" + element.getId() + "' is used twice in this file: change one"));
-            }
-        });
-        strayReferences(path, top, problems);
-        top.eAllContents().forEachRemaining(object -> strayReferences(path, object, problems));
-        return problems;
-    }
-
-    private static void strayReferences(String path, EObject object, List<FileProblem> problems) {
-        for (var target : object.eCrossReferences()) {
-            if (target.eIsProxy() && LibraryUris.target((InternalEObject) target).isEmpty()) {
-                problems.add(misfit(path, "the reference '" + ((InternalEObject) target).eProxyURI()
-                        + "' leads out of the library and is not followed"));
-            }
-        }
     }
 
     /** Finds files in the wrong folder, ids used twice and references to nothing. */

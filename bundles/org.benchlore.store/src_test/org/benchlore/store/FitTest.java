@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** How files fit together: references, ids and folders. */
@@ -57,6 +58,16 @@ class FitTest {
     }
 
     @Test
+    void anElementNamedInATextIsReferredTo() throws Exception {
+        files.note(ID, "", "<finding>See {machine:lifter}, {step:step-x} and {part:seal}; {nothing} else.</finding>");
+        try (var library = files.open()) {
+            assertEquals(List.of(ID), library.catalogue().referringTo("machines/lifter.xmi").map(Row::id).toList());
+            assertProblem(library, "parts/seal.xmi#seal leads to nothing");
+            assertEquals(1, library.problems().size());
+        }
+    }
+
+    @Test
     void aReferenceToNothingIsReported() throws Exception {
         files.note(ID, "", "<component href=\"../../machines/lifter.xmi#pmup\"/>");
         try (var library = files.open()) {
@@ -87,6 +98,30 @@ class FitTest {
         Files.createSymbolicLink(files.root().resolve("parts"), outside);
         try (var library = files.open()) {
             assertTrue(library.catalogue().byId("x").isEmpty());
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "<machine href='../../shop.xmi#shop'/>            | must lead into a machine",
+        "<component href='../../parts/pump.xmi#pump'/>     | must lead into a machine",
+        "<author href='../../machines/lifter.xmi#pump'/>   | must lead into a shop",
+        "<machine href='../../machines/lifter.xmi'/>       | does not say to which element"})
+    void aReferenceToAnotherKindIsReported(String body, String words) throws Exception {
+        files.note(ID, "", body.replace('\'', '"'));
+        try (var library = files.open()) {
+            assertProblem(library, words);
+        }
+    }
+
+    @Test
+    void whatIsMissingIsReported() throws Exception {
+        files.put("notes/2026/note-2026-two-bbbb.xmi", "<book:FieldNote %s id=\"note-2026-two-bbbb\""
+                + " formatVersion=\"1\"><addWhileDoing extra=\"5 min\"/></book:FieldNote>");
+        try (var library = files.open()) {
+            assertProblem(library, "FieldNote has no 'text'");
+            assertProblem(library, "Addition has no id");
+            assertTrue(library.file("notes/2026/note-2026-two-bbbb.xmi").orElseThrow().isWhole());
         }
     }
 

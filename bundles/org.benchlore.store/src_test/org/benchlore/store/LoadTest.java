@@ -47,6 +47,11 @@ class LoadTest {
         "''                   | <colour>red</colour>      | colour",
         "''                   | <!-- was here -->         | comment",
         "''                   | <?hint x?>                | processing instruction",
+        "''                   | stray words               | words between",
+        "''                   | <text>again</text>        | 'text' twice",
+        "finding='a'          | <finding>b</finding>      | 'finding' twice",
+        "xmi:id='x'           | ''                        | xmi:id",
+        "''                   | <cause>oil</cause>        | words between",
         "xsi:schemaLocation='urn:benchlore:book:1 file:/etc/book.ecore' | '' | schema location",
     })
     void whatCannotBeReadMakesTheFileReadOnlyAndSaysWhere(String attributes, String body, String mentioned)
@@ -115,6 +120,34 @@ class LoadTest {
         files.put(PATH, new byte[] {0, 1, 2, (byte) 0xff, (byte) 0xfe, 60, 33});
         try (var library = files.open()) {
             assertEquals(Severity.UNREADABLE, library.problems().get(0).severity());
+        }
+    }
+
+    @Test
+    void anElementInThePlaceOfAReferenceMakesTheFileReadOnly() throws Exception {
+        files.note(ID, "", "<cause/>");
+        try (var library = files.open()) {
+            var file = library.file(PATH).orElseThrow();
+            assertFalse(file.isWhole());
+            assertTrue(file.problems().get(0).reason().contains("an element of its own"));
+        }
+    }
+
+    @Test
+    void aBadDateIsAnsweredWithHowToWriteIt() throws Exception {
+        files.note(ID, "date=\"2026-02-30\"", "");
+        try (var library = files.open()) {
+            assertEquals("'date' cannot be '2026-02-30': '2026-02-30' is no day: write it as 2026-11-25",
+                    library.file(PATH).orElseThrow().problems().get(0).reason());
+        }
+    }
+
+    @Test
+    void anUnknownWordIsAnsweredWithThePermittedOnes() throws Exception {
+        files.note(ID, "status=\"PROVED\"", "");
+        try (var library = files.open()) {
+            assertTrue(library.file(PATH).orElseThrow().problems().get(0).reason()
+                    .endsWith("write one of UNSORTED, SUSPECTED, SEEN, HELD, RULED_OUT, SUPERSEDED"));
         }
     }
 

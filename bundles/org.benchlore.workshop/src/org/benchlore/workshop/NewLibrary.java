@@ -14,6 +14,10 @@ import org.benchlore.store.LibraryException;
 /** Makes a library in an empty folder. */
 final class NewLibrary {
 
+    /** Lines of two people's changes cannot be mixed: command-line Git is told to leave merging to a person. */
+    private static final String GIT_ATTRIBUTES = "*.xmi text eol=lf -merge\nmedia/** binary\n";
+    private static final String GIT_IGNORE = ".benchlore/\n";
+
     private final Path folder;
     private final BookFormat format = new BookFormat();
 
@@ -33,6 +37,8 @@ final class NewLibrary {
             var glossary = BookFactory.eINSTANCE.createGlossary();
             glossary.setTitle("Glossary");
             write(Kind.GLOSSARY, glossary);
+            Files.writeString(folder.resolve(".gitattributes"), GIT_ATTRIBUTES);
+            Files.writeString(folder.resolve(".gitignore"), GIT_IGNORE);
         } catch (IOException e) {
             throw new LibraryException("No library can be made at " + folder + ": check its permissions", e);
         }

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.cli;
+
+import java.util.stream.Collectors;
+
+import org.benchlore.model.JobState;
+import org.benchlore.model.NoteStatus;
+import org.benchlore.model.Status;
+import org.benchlore.page.Labels;
+import org.benchlore.store.Row;
+import org.benchlore.workshop.OpenLibrary;
+import org.eclipse.emf.common.util.Enumerator;
+
+/** Facts of a row in words, as they stand on one line of a list. */
+final class RowWords {
+
+    private RowWords() {
+    }
+
+    /** Returns the status in words, empty where there is none. */
+    static String status(Row row) {
+        Enumerator literal = switch (row.kind()) {
+            case NOTE -> NoteStatus.getByName(row.status());
+            case PROCEDURE -> Status.getByName(row.status());
+            case JOB -> JobState.getByName(row.status());
+            default -> null;
+        };
+        return literal == null || literal == JobState.NOT_RECORDED ? "" : Labels.of(literal);
+    }
+
+    /** Returns the titles of the machines it is about, itself left out. */
+    static String machines(OpenLibrary open, Row row) {
+        return row.machines().stream().filter(machine -> !machine.equals(row.address()))
+                .map(machine -> open.library().catalogue().at(machine).map(Row::title).orElse(machine.id()))
+                .distinct().collect(Collectors.joining(", "));
+    }
+}
