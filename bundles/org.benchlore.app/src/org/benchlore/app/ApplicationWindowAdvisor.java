@@ -11,6 +11,7 @@ import org.benchlore.ui.status.StatusItems;
 import org.benchlore.ui.status.WindowKeeper;
 import org.benchlore.ui.welcome.Welcome;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
@@ -19,7 +20,7 @@ import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 /** Sets a window up and opens a library in it: the one that was named, else the one of last time. */
 final class ApplicationWindowAdvisor extends WorkbenchWindowAdvisor {
 
-    private static final Point USUAL_SIZE = new Point(1280, 860);
+    private static final Point USUAL_SIZE = new Point(1360, 920);
 
     private final Optional<Path> library;
 
@@ -52,7 +53,12 @@ final class ApplicationWindowAdvisor extends WorkbenchWindowAdvisor {
         new WindowKeeper(window, session).start();
         new StatusItems(session).fill(getWindowConfigurer().getActionBarConfigurer().getStatusLineManager());
         getWindowConfigurer().getActionBarConfigurer().getStatusLineManager().update(true);
-        library.or(window.getService(SessionMemory.class)::library)
-                .ifPresentOrElse(session::open, () -> new Welcome(window).show());
+        window.getShell().getDisplay().asyncExec(() -> begin(window));
+    }
+
+    /** Waits until the window is there, so that what is opened gets the cursor. */
+    private void begin(IWorkbenchWindow window) {
+        library.or(window.getService(SessionMemory.class)::library).ifPresentOrElse(
+                window.getService(LibrarySession.class)::open, () -> new Welcome(window).show());
     }
 }

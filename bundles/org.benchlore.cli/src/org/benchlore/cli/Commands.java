@@ -27,6 +27,7 @@ final class Commands {
         this.line = new CommandLine(this)
                 .addSubcommand(new FindCommand(desk))
                 .addSubcommand(new ShowCommand(desk))
+                .addSubcommand(new CodeCommand(desk))
                 .addSubcommand(new IndexCommand(desk))
                 .addSubcommand(new NewCommand(desk))
                 .setOut(out).setErr(err)

@@ -199,10 +199,30 @@ class CommandsTest {
     }
 
     @Test
+    void aCodeIsReadInEveryWayTheLibrarysOwnFirst() {
+        var run = run("code", "4C17");
+        assertEquals(Exit.DONE, run.exit());
+        assertTrue(run.out().startsWith("4C17 "), run.out());
+        assertTrue(run.out().contains("show code-4c17"), run.out());
+        assertTrue(run.out().contains("C0C17"), run.out());
+        var first = run("code", "--json", "520192/31").json().getAsJsonArray("readings").get(0).getAsJsonObject();
+        assertEquals("SPN 520192 FMI 31", first.get("code").getAsString());
+        assertEquals("spn-520192-fmi-31", first.getAsJsonArray("known").get(0).getAsString());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"hello", "SPN 999999999 FMI 99", "!"})
+    void whatIsNoCodeIsOneLineAndExitOne(String text) {
+        var run = run("code", text);
+        assertEquals(Exit.EMPTY, run.exit());
+        assertEquals(1, run.err().lines().count(), run.err());
+    }
+
+    @Test
     void withoutACommandTheCommandsAreListed() {
         var run = run();
         assertEquals(Exit.DONE, run.exit());
-        for (var command : new String[] {"find", "show", "index", "new"}) {
+        for (var command : new String[] {"find", "show", "code", "index", "new"}) {
             assertTrue(run.out().contains(command), run.out());
         }
     }

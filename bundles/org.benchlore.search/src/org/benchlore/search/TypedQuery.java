@@ -25,7 +25,6 @@ import org.apache.lucene.search.PhraseQuery;
 import org.apache.lucene.search.PrefixQuery;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.TermQuery;
-import org.benchlore.model.Kind;
 import org.benchlore.store.Catalogue;
 import org.benchlore.terms.CodeReader;
 
@@ -48,7 +47,7 @@ final class TypedQuery {
     private static final float PHRASE = 2f;
 
     private final Analyzer analyzer;
-    private final Catalogue catalogue;
+    private final CodeLookup library;
     private final String text;
     private final Set<String> codes;
     private final List<Word> words;
@@ -59,7 +58,7 @@ final class TypedQuery {
 
     TypedQuery(Analyzer analyzer, Catalogue catalogue, String typed) {
         this.analyzer = analyzer;
-        this.catalogue = catalogue;
+        this.library = new CodeLookup(catalogue);
         this.text = typed.length() > MOST_CHARACTERS ? typed.substring(0, MOST_CHARACTERS) : typed;
         this.codes = codes();
         this.words = words().stream().filter(word -> !codes.contains(word.exact())).toList();
@@ -112,9 +111,7 @@ final class TypedQuery {
 
     private Query codeQuery(String code) {
         var query = new BooleanQuery.Builder().add(new TermQuery(new Term(Fields.CODE, code)), Occur.SHOULD);
-        catalogue.rows(Kind.CODE)
-                .filter(row -> row.codes().stream().anyMatch(known -> CodeReader.indexForm(known).equals(code)))
-                .forEach(row -> query.add(new TermQuery(new Term(Fields.REFERENCES, row.path())), Occur.SHOULD));
+        library.known(code).forEach(row -> query.add(new TermQuery(new Term(Fields.REFERENCES, row.path())), Occur.SHOULD));
         return query.build();
     }
 

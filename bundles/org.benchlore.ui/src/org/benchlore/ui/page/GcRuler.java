@@ -21,11 +21,12 @@ final class GcRuler implements Ruler, AutoCloseable {
     private final int room;
     private final Map<Measured, Integer> known = new HashMap<>();
 
-    GcRuler(Control control, PageFonts fonts, int pageWidth) {
+    /** Makes a ruler for the room that there is, but for no more than so many characters in a line. */
+    GcRuler(Control control, PageFonts fonts, int room, int mostCharacters) {
         this.gc = new GC(control);
         this.fonts = fonts;
-        this.pageWidth = pageWidth;
         gc.setFont(fonts.get(Style.BODY));
+        this.pageWidth = Math.min(room, (int) (gc.getFontMetrics().getAverageCharacterWidth() * mostCharacters));
         this.room = Math.max(4, gc.getFontMetrics().getHeight() / 2);
     }
 

@@ -25,6 +25,8 @@ final class PageCanvas {
     private static final int MARGIN = 14;
     private static final int RESIZE_PAUSE = 120;
     private static final int LEAST_WIDTH = 120;
+    /** Longer lines are hard to read; in characters of usual width. */
+    private static final int MOST_CHARACTERS = 115;
 
     private final StyledText text;
     private final PageColours colours;
@@ -40,7 +42,7 @@ final class PageCanvas {
         text = new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
         text.setData(Ids.WIDGET_ID, "page.text");
         text.setData("org.eclipse.e4.ui.css.id", "benchlore-page");
-        text.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
+        text.setMargins(MARGIN, 0, MARGIN, 0);
         var palette = new Palette();
         colours = new PageColours(palette);
         fonts = new PageFonts(text, zoom);
@@ -84,14 +86,15 @@ final class PageCanvas {
             return;
         }
         width = text.getClientArea().width;
-        int inner = Math.max(LEAST_WIDTH, width - 2 * MARGIN - 2);
-        try (var ruler = new GcRuler(text, fonts, inner)) {
-            apply(new PageWriter(ruler).write(page), inner);
+        int room = Math.max(LEAST_WIDTH, width - 2 * MARGIN - 2);
+        try (var ruler = new GcRuler(text, fonts, room, MOST_CHARACTERS)) {
+            text.setRightMargin(width - MARGIN - ruler.pageWidth() - 2);
+            apply(new PageWriter(ruler).write(page), ruler.pageWidth());
         }
     }
 
     private void apply(PageText next, int inner) {
-        int top = text.getTopIndex();
+        int top = text.getTopPixel();
         int caret = text.getCaretOffset();
         var same = next.text().equals(shown.text());
         text.setRedraw(false);
@@ -106,7 +109,7 @@ final class PageCanvas {
         pictures.place(next, inner);
         if (same) {
             text.setCaretOffset(caret);
-            text.setTopIndex(top);
+            text.setTopPixel(top);
         }
         text.setRedraw(true);
     }

@@ -41,12 +41,19 @@ final class PagePainter {
             return;
         }
         gc.setBackground(colours.behind(fill));
+        margins(gc, top(page, line), bottom(line) - top(page, line));
         if (fill(page, line - 1) != fill && page.lines().get(line).above() > 0) {
             gc.fillRectangle(0, top(page, line) - PADDING, width(), PADDING);
         }
         if (fill(page, line + 1) == Fill.NONE || above(page, line + 1) > 0) {
             gc.fillRectangle(0, bottom(line), width(), PADDING);
         }
+    }
+
+    /** The widget fills a line between its margins only. */
+    private void margins(GC gc, int y, int height) {
+        gc.fillRectangle(0, y, text.getLeftMargin(), height);
+        gc.fillRectangle(width() - text.getRightMargin(), y, text.getRightMargin(), height);
     }
 
     private void rule(GC gc, PageText page, int line) {

@@ -33,11 +33,11 @@ final class HitTable {
         table = new Table(parent, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL);
         icons = new Icons(table);
         table.setHeaderVisible(true);
-        column(layout, Messages.columnTitle, 40, 180);
-        column(layout, Messages.columnKind, 11, 80);
-        column(layout, Messages.columnMachine, 18, 80);
-        column(layout, Messages.columnState, 10, 70);
-        column(layout, Messages.columnWhy, 21, 80);
+        column(layout, Messages.columnTitle, 46, 180);
+        column(layout, Messages.columnKind, 10, 80);
+        column(layout, Messages.columnMachine, 16, 80);
+        column(layout, Messages.columnState, 8, 70);
+        column(layout, Messages.columnWhy, 20, 80);
     }
 
     private void column(TableColumnLayout layout, String title, int weight, int least) {

@@ -20,6 +20,7 @@ final class Preview {
         text.setEditable(false);
         text.setCaret(null);
         text.setData(Ids.WIDGET_ID, "search.preview");
+        text.setData("org.eclipse.e4.ui.css.id", "benchlore-preview");
     }
 
     StyledText control() {

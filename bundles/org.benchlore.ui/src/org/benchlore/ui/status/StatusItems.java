@@ -12,7 +12,7 @@ import org.eclipse.jface.action.StatusLineContributionItem;
 /** The right end of the status line: which library, whether it can be written, what is wrong with it. */
 public final class StatusItems {
 
-    private static final int WIDE = 46;
+    private static final int WIDE = 62;
     private static final int NARROW = 14;
 
     private final StatusLineContributionItem library = new StatusLineContributionItem("benchlore.library", WIDE);

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 import org.benchlore.ui.Ids;
+import org.benchlore.ui.Keys;
 import org.benchlore.ui.commands.LibraryDialogs;
 import org.benchlore.ui.look.Icons;
 import org.benchlore.ui.session.LibrarySession;
@@ -82,6 +83,7 @@ final class WelcomePage {
         button.setImage(icons.named(icon));
         button.setData(Ids.WIDGET_ID, id);
         button.addListener(SWT.Selection, event -> action.run());
+        Keys.on(button, SWT.CR, action);
         GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).hint(BUTTON_WIDTH, SWT.DEFAULT).applyTo(button);
         return button;
     }

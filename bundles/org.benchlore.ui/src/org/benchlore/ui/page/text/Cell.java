@@ -72,6 +72,7 @@ final class Cell {
         for (var word : words.split("(?<= )")) {
             int wide = ruler.width(word.stripTrailing(), style);
             if (used > 0 && used + wide > width) {
+                piece.setLength(piece.toString().stripTrailing().length());
                 put(piece, maker);
                 newLine();
             }

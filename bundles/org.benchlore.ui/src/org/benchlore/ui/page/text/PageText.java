@@ -57,7 +57,7 @@ public record PageText(String text, List<Run> runs, List<LinkPlace> links, List<
      * @param wrapIndent indent of what does not fit and goes on below
      * @param above empty room above it
      * @param ruled whether a thin rule is drawn under it
-     * @param tabs tab stops, from the left edge of the text
+     * @param tabs tab stops, from the indent of the line
      */
     public record Line(Fill fill, int indent, int wrapIndent, int above, boolean ruled, List<Integer> tabs) {
     }

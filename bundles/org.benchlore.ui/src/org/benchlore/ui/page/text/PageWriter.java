@@ -16,6 +16,7 @@ public final class PageWriter {
 
     private final Ruler ruler;
     private final TextBuffer out = new TextBuffer();
+    private int stepIndent;
 
     /**
      * Makes a writer for one page.
@@ -30,14 +31,18 @@ public final class PageWriter {
      * Lays out a page.
      *
      * @param page the page
-     * @return its text
+     * @return its text, with an empty line at its end
      */
     public PageText write(Page page) {
         page.blocks().forEach(this::block);
+        plain(0, 0);
         return out.done();
     }
 
     private void block(Block block) {
+        if (!(block instanceof Block.Bullets)) {
+            stepIndent = 0;
+        }
         if (block instanceof Block.Heading heading) {
             heading(heading);
         } else if (block instanceof Block.Paragraph paragraph) {
@@ -71,7 +76,7 @@ public final class PageWriter {
     }
 
     private void heading(Block.Heading heading) {
-        plain(0, heading.level() == 1 ? 0 : 2);
+        plain(0, 2);
         out.words(heading.text(), switch (heading.level()) {
             case 1 -> Style.TITLE;
             case 2 -> Style.HEADING;
@@ -139,23 +144,25 @@ public final class PageWriter {
         new TableWriter(ruler, out).write(table);
     }
 
+    /** Bullets behind a step belong to it and stand under its words. */
     private void bullets(Block.Bullets bullets) {
-        int tab = 3 * ruler.room();
+        int indent = stepIndent + ruler.room();
         for (int i = 0; i < bullets.items().size(); i++) {
-            hanging("•", tab, i == 0 ? 1 : 0);
+            hanging("•", indent, indent + 2 * ruler.room(), i == 0 ? 1 : 0);
             out.spans(bullets.items().get(i), Style.BODY);
         }
     }
 
-    private void hanging(String head, int tab, int rooms) {
-        out.line(new PageText.Line(Fill.NONE, ruler.room(), tab, rooms * ruler.room(), false, List.of(tab)));
+    private void hanging(String head, int indent, int tab, int rooms) {
+        out.line(new PageText.Line(Fill.NONE, indent, tab, rooms * ruler.room(), false, List.of(tab - indent)));
         out.words(head, Style.LABEL);
         out.tab();
     }
 
     private void numbered(Block.Numbered step) {
         int number = ruler.width(step.number() + "  ", Style.LABEL) + ruler.room();
-        hanging(step.number(), Math.max(5 * ruler.room(), number), 1);
+        stepIndent = Math.max(5 * ruler.room(), number);
+        hanging(step.number(), ruler.room(), stepIndent, 1);
         if (!step.label().isBlank()) {
             out.words(step.label() + "  ", Style.STRONG);
         }
