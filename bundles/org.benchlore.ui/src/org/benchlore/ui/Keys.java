@@ -21,7 +21,7 @@ public final class Keys {
      */
     public static void on(Control control, int key, Runnable action) {
         control.addListener(SWT.KeyDown, event -> {
-            if (event.keyCode == key && event.stateMask == 0) {
+            if (event.keyCode == key && (event.stateMask & SWT.MODIFIER_MASK) == 0) {
                 event.doit = false;
                 action.run();
             }
