@@ -44,9 +44,16 @@ final class Works {
         new Steps(links).write(sheet, work.getSteps());
     }
 
+    private static boolean hasHazardsAtSteps(Work work) {
+        return work.getHazardsRecorded() == Recorded.LISTED
+                && work.getSteps().stream().anyMatch(step -> !step.getHazards().isEmpty());
+    }
+
     private void hazards(Sheet sheet, Work work) {
         var title = "Hazards of the whole work";
-        if (work.getHazards().isEmpty()) {
+        if (work.getHazards().isEmpty() && hasHazardsAtSteps(work)) {
+            sheet.labelled(title, Spans.of("none beside those at the steps"));
+        } else if (work.getHazards().isEmpty()) {
             Conditions.empty(sheet, title, work.getHazardsRecorded());
         } else {
             sheet.heading(level, title);

@@ -233,4 +233,13 @@ class ProcedurePageTest {
         note.getDuring().add(to(MAKE.createProcedure(), "renew-pack"));
         return note;
     }
+
+    @Test
+    void hazardsThatStandAtTheStepsAreSaidToBeThere() {
+        work.setHazardsRecorded(Recorded.LISTED);
+        var press = step("step-b", "Press the plate down.");
+        assertTrue(text().contains("said to be listed, but the list is empty"), text());
+        press.getHazards().add(hazard(Signal.WARNING, "Spring force"));
+        assertTrue(text().contains("Hazards of the whole work: none beside those at the steps"), text());
+    }
 }

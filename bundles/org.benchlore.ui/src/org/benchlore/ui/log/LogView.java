@@ -11,6 +11,7 @@ import org.benchlore.ui.Ids;
 import org.benchlore.ui.Keys;
 import org.benchlore.ui.look.Icons;
 import org.eclipse.jface.action.Action;
+import org.eclipse.jface.commands.ActionHandler;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.jface.viewers.ColumnWeightData;
@@ -23,7 +24,8 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
-import org.eclipse.ui.actions.ActionFactory;
+import org.eclipse.ui.IWorkbenchCommandConstants;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.part.ViewPart;
 
 /** Shows the log, newest first, and copies it for whoever is asked for help. */
@@ -74,7 +76,8 @@ public final class LogView extends ViewPart {
         var copy = action(Messages.copy, "copy", this::copy);
         bars.getToolBarManager().add(copy);
         bars.getToolBarManager().add(action(Messages.clear, "clear", buffer::clear));
-        bars.setGlobalActionHandler(ActionFactory.COPY.getId(), copy);
+        getSite().getService(IHandlerService.class).activateHandler(IWorkbenchCommandConstants.EDIT_COPY,
+                new ActionHandler(copy));
     }
 
     private static Action action(String text, String icon, Runnable what) {

@@ -95,7 +95,7 @@ final class PageCanvas {
 
     private void apply(PageText next, int inner) {
         int top = text.getTopPixel();
-        int caret = text.getCaretOffset();
+        var selection = text.getSelection();
         var same = next.text().equals(shown.text());
         text.setRedraw(false);
         shown = next;
@@ -108,7 +108,7 @@ final class PageCanvas {
         }
         pictures.place(next, inner);
         if (same) {
-            text.setCaretOffset(caret);
+            text.setSelection(selection);
             text.setTopPixel(top);
         }
         text.setRedraw(true);

@@ -5,8 +5,9 @@ import org.benchlore.model.Address;
 import org.benchlore.ui.look.Icons;
 import org.benchlore.ui.session.LibrarySession;
 import org.benchlore.ui.session.SessionMemory;
+import org.eclipse.core.commands.AbstractHandler;
+import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.jface.action.Action;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.custom.StyledText;
@@ -15,8 +16,9 @@ import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.INavigationLocation;
 import org.eclipse.ui.INavigationLocationProvider;
+import org.eclipse.ui.IWorkbenchCommandConstants;
 import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.actions.ActionFactory;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.part.EditorPart;
 
 /** The reading page of one element. It follows changes of the library and goes on showing a message if it is gone. */
@@ -57,12 +59,14 @@ public final class PageEditor extends EditorPart implements INavigationLocationP
     }
 
     private void provideFind() {
-        getEditorSite().getActionBars().setGlobalActionHandler(ActionFactory.FIND.getId(), new Action() {
-            @Override
-            public void run() {
-                findBar.open();
-            }
-        });
+        getSite().getService(IHandlerService.class).activateHandler(IWorkbenchCommandConstants.EDIT_FIND_AND_REPLACE,
+                new AbstractHandler() {
+                    @Override
+                    public Object execute(ExecutionEvent event) {
+                        findBar.open();
+                        return null;
+                    }
+                });
     }
 
     /**

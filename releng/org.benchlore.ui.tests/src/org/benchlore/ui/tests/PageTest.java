@@ -64,6 +64,7 @@ class PageTest {
         assertEquals("Dravholm HL 26 hook-lift lorry", page().getSelectionText());
         window.press(SWT.CR);
         waitForPage("Dravholm HL 26");
+        window.focus(page());
         window.press(SWT.ARROW_LEFT, SWT.ALT);
         waitForPage("Learning fails");
     }
