@@ -12,8 +12,6 @@ import org.benchlore.ui.status.WindowKeeper;
 import org.benchlore.ui.welcome.Welcome;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.ui.IWorkbenchWindow;
-import org.eclipse.ui.application.ActionBarAdvisor;
-import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 
@@ -27,11 +25,6 @@ final class ApplicationWindowAdvisor extends WorkbenchWindowAdvisor {
     ApplicationWindowAdvisor(IWorkbenchWindowConfigurer configurer, Optional<Path> library) {
         super(configurer);
         this.library = library;
-    }
-
-    @Override
-    public ActionBarAdvisor createActionBarAdvisor(IActionBarConfigurer configurer) {
-        return new ApplicationActionBarAdvisor(configurer);
     }
 
     @Override

@@ -14,15 +14,13 @@ import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
-import org.eclipse.ui.INavigationLocation;
-import org.eclipse.ui.INavigationLocationProvider;
 import org.eclipse.ui.IWorkbenchCommandConstants;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.part.EditorPart;
 
 /** The reading page of one element. It follows changes of the library and goes on showing a message if it is gone. */
-public final class PageEditor extends EditorPart implements INavigationLocationProvider {
+public final class PageEditor extends EditorPart {
 
     private LibrarySession session;
     private PageCanvas canvas;
@@ -105,17 +103,8 @@ public final class PageEditor extends EditorPart implements INavigationLocationP
     }
 
     @Override
-    public INavigationLocation createEmptyNavigationLocation() {
-        return new PageLocation(this);
-    }
-
-    @Override
-    public INavigationLocation createNavigationLocation() {
-        return new PageLocation(this);
-    }
-
-    @Override
     public void setFocus() {
+        getSite().getService(PageHistory.class).visit(((ElementInput) getEditorInput()).address());
         canvas.control().setFocus();
     }
 

@@ -4,6 +4,7 @@ package org.benchlore.ui.session;
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.log.LogBuffer;
 import org.benchlore.ui.look.Appearance;
+import org.benchlore.ui.page.PageHistory;
 import org.benchlore.workshop.Places;
 import org.benchlore.workshop.Workshop;
 import org.eclipse.core.runtime.preferences.InstanceScope;
@@ -36,6 +37,9 @@ public final class ServiceFactory extends AbstractServiceFactory {
         }
         if (type == Appearance.class) {
             return new Appearance(locator.getService(IThemeEngine.class), locator.getService(SessionMemory.class));
+        }
+        if (type == PageHistory.class) {
+            return new PageHistory();
         }
         return type == LogBuffer.class ? new LogBuffer(KEPT_LOG_RECORDS) : null;
     }

@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.page.ElementInput;
+import org.benchlore.ui.page.PageHistory;
 import org.benchlore.ui.session.LibrarySession;
 import org.benchlore.ui.session.Opened;
 import org.benchlore.ui.session.SessionEvent;
@@ -49,6 +50,7 @@ public final class WindowKeeper {
     private void changed(SessionEvent event) {
         showTitle();
         if (event instanceof SessionEvent.LibraryOpened opened) {
+            window.getService(PageHistory.class).clear();
             var root = opened.now().library().library().root();
             close(reference -> reference.getId().equals(Ids.WELCOME_EDITOR) || isOfOther(reference, Optional.of(root)));
         } else if (event instanceof SessionEvent.LibraryClosed) {

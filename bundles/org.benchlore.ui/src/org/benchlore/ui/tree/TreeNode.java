@@ -57,12 +57,14 @@ public record TreeNode(String key, String label, String state, String icon, Opti
     }
 
     /**
-     * Adds what this node and those below it open.
+     * Adds what the ends of the branches open; a machine above them is the way there, not one of them.
      *
      * @param found is added to
      */
     void collect(Set<Address> found) {
-        target.ifPresent(found::add);
+        if (children.isEmpty()) {
+            target.ifPresent(found::add);
+        }
         children.forEach(child -> child.collect(found));
     }
 }
