@@ -18,6 +18,8 @@ import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 /** Sets a window up and opens a library in it: the one that was named, else the one of last time. */
 final class ApplicationWindowAdvisor extends WorkbenchWindowAdvisor {
 
+    /** System property of the start script: open the demonstration library where no other is named or remembered. */
+    private static final String DEMONSTRATION = "benchlore.demonstration";
     private static final Point USUAL_SIZE = new Point(1360, 920);
 
     private final Optional<Path> library;
@@ -52,6 +54,14 @@ final class ApplicationWindowAdvisor extends WorkbenchWindowAdvisor {
     /** Waits until the window is there, so that what is opened gets the cursor. */
     private void begin(IWorkbenchWindow window) {
         library.or(window.getService(SessionMemory.class)::library).ifPresentOrElse(
-                window.getService(LibrarySession.class)::open, () -> new Welcome(window).show());
+                window.getService(LibrarySession.class)::open, () -> beginWithoutLibrary(window));
+    }
+
+    private static void beginWithoutLibrary(IWorkbenchWindow window) {
+        if (Boolean.getBoolean(DEMONSTRATION)) {
+            window.getService(LibrarySession.class).openDemonstration();
+        } else {
+            new Welcome(window).show();
+        }
     }
 }

@@ -53,9 +53,20 @@ public final class WindowKeeper {
             window.getService(PageHistory.class).clear();
             var root = opened.now().library().library().root();
             close(reference -> reference.getId().equals(Ids.WELCOME_EDITOR) || isOfOther(reference, Optional.of(root)));
+            goToSearch();
         } else if (event instanceof SessionEvent.LibraryClosed) {
             close(reference -> isOfOther(reference, Optional.empty()));
             new Welcome(window).show();
+        }
+    }
+
+    /** Where no page is open, the field to type in is where the cursor belongs. */
+    private void goToSearch() {
+        var page = window.getActivePage();
+        var search = page == null ? null : page.findView(Ids.SEARCH_VIEW);
+        if (search != null && page.getActiveEditor() == null) {
+            page.activate(search);
+            search.setFocus();
         }
     }
 
