@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.Keys;
+import org.benchlore.ui.WindowThread;
 import org.benchlore.ui.look.Icons;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.commands.ActionHandler;
@@ -38,6 +39,7 @@ public final class LogView extends ViewPart {
     private LogBuffer buffer;
     private Table table;
     private Icons icons;
+    private WindowThread thread;
     private List<LogRecord> shown = List.of();
     private Runnable unlisten = () -> { };
 
@@ -46,6 +48,7 @@ public final class LogView extends ViewPart {
         buffer = getSite().getService(LogBuffer.class);
         createTable(parent);
         createActions();
+        thread = new WindowThread(table);
         unlisten = buffer.onChange(this::soon);
         show();
     }
@@ -92,9 +95,8 @@ public final class LogView extends ViewPart {
 
     /** Many records in a short time are shown at once. */
     private void soon() {
-        var display = table.isDisposed() ? null : table.getDisplay();
-        if (display != null && pending.compareAndSet(false, true)) {
-            display.asyncExec(() -> display.timerExec(PAUSE, this::show));
+        if (pending.compareAndSet(false, true)) {
+            thread.run(() -> table.getDisplay().timerExec(PAUSE, this::show));
         }
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.ui.look;
 
+import org.benchlore.ui.WindowThread;
 import org.eclipse.jface.resource.ColorRegistry;
 import org.eclipse.jface.util.IPropertyChangeListener;
 import org.eclipse.swt.graphics.Color;
@@ -39,11 +40,8 @@ public final class Palette {
      * @param action is run on the window's thread
      */
     public void onChange(Control owner, Runnable action) {
-        IPropertyChangeListener listener = event -> owner.getDisplay().asyncExec(() -> {
-            if (!owner.isDisposed()) {
-                action.run();
-            }
-        });
+        var thread = new WindowThread(owner);
+        IPropertyChangeListener listener = event -> thread.run(action);
         themes.addPropertyChangeListener(listener);
         owner.addDisposeListener(event -> themes.removePropertyChangeListener(listener));
     }

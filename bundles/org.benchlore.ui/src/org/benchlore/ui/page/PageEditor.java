@@ -2,6 +2,7 @@
 package org.benchlore.ui.page;
 
 import org.benchlore.model.Address;
+import org.benchlore.ui.WindowThread;
 import org.benchlore.ui.look.Icons;
 import org.benchlore.ui.session.LibrarySession;
 import org.benchlore.ui.session.SessionMemory;
@@ -50,7 +51,8 @@ public final class PageEditor extends EditorPart {
         findBar = new FindBar(parent, canvas.control());
         icons = new Icons(parent);
         provideFind();
-        job = new PageJob(made -> parent.getDisplay().asyncExec(() -> show(made)));
+        var thread = new WindowThread(canvas.control());
+        job = new PageJob(made -> thread.run(() -> show(made)));
         unlisten = session.onChange(event -> ask(""));
         unlistenZoom = memory.onZoom(percent -> canvas.zoom(percent));
         ask("");
@@ -90,9 +92,6 @@ public final class PageEditor extends EditorPart {
     }
 
     private void show(PageJob.Made made) {
-        if (canvas.control().isDisposed()) {
-            return;
-        }
         setPartName(made.title());
         made.kind().ifPresent(kind -> setTitleImage(icons.of(kind)));
         canvas.show(made.page(), made.pictures());

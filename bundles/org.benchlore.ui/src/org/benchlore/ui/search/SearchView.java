@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.benchlore.search.Query;
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.Keys;
+import org.benchlore.ui.WindowThread;
 import org.benchlore.ui.page.PageOpener;
 import org.benchlore.ui.session.LibrarySession;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -38,7 +39,8 @@ public final class SearchView extends ViewPart {
     @Override
     public void createPartControl(Composite parent) {
         session = getSite().getService(LibrarySession.class);
-        job = new SearchJob(answer -> parent.getDisplay().asyncExec(() -> show(answer)));
+        var thread = new WindowThread(parent);
+        job = new SearchJob(answer -> thread.run(() -> show(answer)));
         GridLayoutFactory.fillDefaults().margins(4, 4).spacing(0, 4).applyTo(parent);
         createField(parent);
         createHits(parent);
@@ -119,7 +121,7 @@ public final class SearchView extends ViewPart {
     }
 
     private void show(SearchJob.Answer answer) {
-        if (field.isDisposed() || !answer.question().query().text().equals(field.getText())) {
+        if (!answer.question().query().text().equals(field.getText())) {
             return;
         }
         var results = answer.results();

@@ -3,6 +3,7 @@ package org.benchlore.ui.tree;
 
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.Keys;
+import org.benchlore.ui.WindowThread;
 import org.benchlore.ui.page.PageOpener;
 import org.benchlore.ui.session.LibrarySession;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -35,7 +36,8 @@ public final class TreeView extends ViewPart {
         createTree(parent);
         count = new Label(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).indent(4, 0).applyTo(count);
-        job = new TreeJob(shown -> parent.getDisplay().asyncExec(() -> show(shown)));
+        var thread = new WindowThread(nodes.control());
+        job = new TreeJob(shown -> thread.run(() -> show(shown)));
         unlisten = session.onChange(event -> ask(0));
         ask(0);
     }
@@ -64,11 +66,9 @@ public final class TreeView extends ViewPart {
     }
 
     private void show(TreeJob.Shown shown) {
-        if (!nodes.control().isDisposed()) {
-            var filtered = !filter.getText().isBlank();
-            nodes.show(shown.nodes(), filtered && shown.elements() <= FEW);
-            count.setText(countText(shown.elements(), filtered));
-        }
+        var filtered = !filter.getText().isBlank();
+        nodes.show(shown.nodes(), filtered && shown.elements() <= FEW);
+        count.setText(countText(shown.elements(), filtered));
     }
 
     private String countText(int elements, boolean filtered) {

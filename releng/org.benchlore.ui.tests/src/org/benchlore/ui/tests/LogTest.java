@@ -24,7 +24,8 @@ class LogTest {
     void recordOfTheHeadlessRoomsIsShownFirst() throws Exception {
         var table = table();
         System.getLogger("org.benchlore.store").log(System.Logger.Level.WARNING, "The disk is slow");
-        window.waitUntil("it is shown", () -> table.getItemCount() > 0 && "The disk is slow".equals(table.getItem(0).getText(1)));
+        window.waitUntil("it is shown",
+                () -> table.getItemCount() > 0 && "The disk is slow".equals(table.getItem(0).getText(1)));
     }
 
     @Test

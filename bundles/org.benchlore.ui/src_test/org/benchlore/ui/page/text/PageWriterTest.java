@@ -50,7 +50,8 @@ class PageWriterTest {
 
     @Test
     void everyLineHasALook() {
-        var page = write(new Block.Paragraph(List.of(Span.of("one\ntwo"))), new Block.Banner(Block.Tone.INVENTED, "Invented"));
+        var page = write(new Block.Paragraph(List.of(Span.of("one\ntwo"))),
+                new Block.Banner(Block.Tone.INVENTED, "Invented"));
         assertEquals(page.text().split("\n", -1).length, page.lines().size());
     }
 
