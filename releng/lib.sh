@@ -42,12 +42,14 @@ maven() {
 
 # Builds the products; the lines that tell where it is go to standard error.
 build_products() {
-    local mvn; mvn=$(maven)
+    local mvn status; mvn=$(maven)
     say "Building Benchlore (the first time takes some minutes) ..."
+    set +e
     "$mvn" -f "$root/pom.xml" -B -ntp clean package -DskipTests "$@" 2>&1 \
-        | grep --line-buffered -E '^\[INFO\] Building |^\[ERROR\]|BUILD|Tests run:' | sed -u 's/^\[INFO\] //' >&2 \
-        || true
-    [ "${PIPESTATUS[0]}" -eq 0 ] || fail "The build failed: 'releng/build -e' shows more."
+        | grep --line-buffered -E '^\[INFO\] Building |^\[ERROR\]|BUILD|Tests run:' | sed -u 's/^\[INFO\] //' >&2
+    status=${PIPESTATUS[0]}
+    set -e
+    [ "$status" -eq 0 ] || fail "The build failed: 'releng/build -e' shows more."
 }
 
 # Debian packages that a window needs; installs them where this user may, else says how.
