@@ -105,8 +105,9 @@ final class FindCommand implements Callable<Integer> {
     private void print(OpenLibrary open, int number, Hit hit) {
         var row = hit.row();
         desk.out().println(number + ". " + row.title());
-        desk.out().println("   " + Stream.of(Labels.of(row.kind()), RowWords.status(row), row.date().map(Object::toString).orElse(""),
-                RowWords.machines(open, row)).filter(part -> !part.isEmpty()).collect(Collectors.joining(" · ")));
+        desk.out().println("   " + Stream.of(Labels.of(row.kind()), RowWords.status(row),
+                row.date().map(Object::toString).orElse(""), RowWords.machines(open, row))
+                .filter(part -> !part.isEmpty()).collect(Collectors.joining(" · ")));
         if (!hit.excerpt().isBlank() && !hit.excerpt().equals(row.title())) {
             desk.out().println("   " + hit.excerpt());
         }

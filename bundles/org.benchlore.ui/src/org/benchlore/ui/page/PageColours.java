@@ -7,17 +7,17 @@ import org.benchlore.ui.page.text.Style;
 import org.eclipse.swt.graphics.Color;
 
 /**
- * Colours of a page. Those of hazard panels never follow the theme: red, orange, yellow and blue after the safety
- * colours of ISO 3864-4 as a screen can show them (values chosen by eye), letters black or white as ISO 3864-2 has it.
+ * Colours of a page. Those of hazard panels never follow the theme: red RAL 3001, orange RAL 2010, yellow RAL 1003 and
+ * blue RAL 5005 with black or white letters, ISO 3864-2:2016 as published copies give it; the HTML pages have the same.
  */
 final class PageColours {
 
     private static final Color BLACK = new Color(0, 0, 0);
     private static final Color WHITE = new Color(255, 255, 255);
-    private static final Color SAFETY_RED = new Color(168, 25, 31);
-    private static final Color SAFETY_ORANGE = new Color(240, 127, 30);
-    private static final Color SAFETY_YELLOW = new Color(249, 178, 0);
-    private static final Color SAFETY_BLUE = new Color(0, 83, 138);
+    private static final Color SAFETY_RED = new Color(0x9b, 0x24, 0x23);
+    private static final Color SAFETY_ORANGE = new Color(0xd0, 0x5d, 0x29);
+    private static final Color SAFETY_YELLOW = new Color(0xf9, 0xa8, 0x00);
+    private static final Color SAFETY_BLUE = new Color(0x00, 0x53, 0x87);
 
     private final Palette palette;
 

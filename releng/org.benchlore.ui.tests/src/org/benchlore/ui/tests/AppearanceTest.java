@@ -16,7 +16,8 @@ import org.junit.jupiter.api.Test;
 
 class AppearanceTest {
 
-    private static final RGB SAFETY_ORANGE = new RGB(240, 127, 30);
+    /** RAL 2010, ISO 3864-2:2016 as published copies give it. */
+    private static final RGB SAFETY_ORANGE = new RGB(0xd0, 0x5d, 0x29);
     private static final double READABLE = 4.5;
 
     private final WindowDriver window = new WindowDriver();
