@@ -2,11 +2,13 @@
 package org.benchlore.cli;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 
 import org.benchlore.search.CodeLookup;
 import org.benchlore.search.CodeLookup.Reading;
 import org.benchlore.store.Row;
+import org.benchlore.terms.CodeAuthority;
 import org.benchlore.terms.CodeReader;
 import org.benchlore.workshop.OpenLibrary;
 
@@ -39,18 +41,20 @@ final class CodeCommand implements Callable<Integer> {
         var text = String.join(" ", words);
         try (var open = desk.openAndRemark(library.folder())) {
             var readings = new CodeLookup(open.library().catalogue()).read(text);
+            var problem = CodeReader.problem(text);
             if (library.isJson()) {
-                desk.print(json(text, readings));
+                desk.print(json(text, readings, problem));
             } else {
                 readings.forEach(reading -> print(open, reading));
             }
-            if (readings.isEmpty()) {
-                desk.err().println("benchlore: " + CodeReader.problem(text).orElse("'" + text
-                        + "' is no fault code: write it as on the reader, such as P0841-64, 'SPN 520192 FMI 31' or 4C17"));
-                return Exit.EMPTY;
-            }
-            return Exit.DONE;
+            problem.filter(sentence -> !isSaid(sentence, readings))
+                    .ifPresent(sentence -> desk.err().println("benchlore: " + sentence));
+            return readings.isEmpty() ? Exit.EMPTY : Exit.DONE;
         }
+    }
+
+    private static boolean isSaid(String sentence, List<Reading> readings) {
+        return readings.stream().anyMatch(reading -> reading.reading().remark().contains(sentence));
     }
 
     private void print(OpenLibrary open, Reading reading) {
@@ -66,21 +70,26 @@ final class CodeCommand implements Callable<Integer> {
         desk.out().println("   " + reading.reading().remark());
     }
 
-    private static JsonObject json(String text, List<Reading> readings) {
+    private static JsonObject json(String text, List<Reading> readings, Optional<String> problem) {
         var json = new JsonObject();
         json.addProperty("text", text);
         var array = new JsonArray();
-        for (var reading : readings) {
-            var one = new JsonObject();
-            one.addProperty("code", reading.reading().key().text());
-            one.addProperty("scheme", reading.reading().key().scheme().name());
-            one.addProperty("remark", reading.reading().remark());
-            var known = new JsonArray();
-            reading.known().stream().map(Row::id).forEach(known::add);
-            one.add("known", known);
-            array.add(one);
-        }
+        readings.stream().map(CodeCommand::json).forEach(array::add);
         json.add("readings", array);
+        problem.ifPresent(sentence -> json.addProperty("problem", sentence));
+        return json;
+    }
+
+    private static JsonObject json(Reading reading) {
+        var key = reading.reading().key();
+        var json = new JsonObject();
+        json.addProperty("code", key.text());
+        json.addProperty("scheme", key.scheme().name());
+        json.addProperty("definedBy", CodeAuthority.of(key).name());
+        json.addProperty("remark", reading.reading().remark());
+        var known = new JsonArray();
+        reading.known().stream().map(Row::id).forEach(known::add);
+        json.add("known", known);
         return json;
     }
 }

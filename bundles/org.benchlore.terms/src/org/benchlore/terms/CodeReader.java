@@ -29,7 +29,7 @@ public final class CodeReader {
         }
         if (scheme == CodeScheme.MAKER && isUsable(text)) {
             var found = new Findings();
-            MakerForms.read(CodeText.normal(text), found);
+            MakerForms.readKnown(CodeText.normal(text), found);
             if (!found.isEmpty()) {
                 return found.readings();
             }
@@ -100,17 +100,43 @@ public final class CodeReader {
     private static void collect(String text, Findings found) {
         if (SpnForms.fits(text)) {
             SpnForms.read(text, found);
-            return;
+        } else {
+            codeOrNumber(text, found);
         }
+        if (found.isEmpty() && found.problem().isEmpty()) {
+            picked(text, found);
+        }
+        if (found.isEmpty() && SpnForms.fits(text)) {
+            SpnForms.cannotBeRead(found);
+        }
+    }
+
+    private static void codeOrNumber(String text, Findings found) {
         letters(text, found);
         if (found.isEmpty()) {
+            spaced(text, found);
+        }
+        if (found.isEmpty()) {
             plainNumbers(text, found);
+        }
+        if (found.isEmpty() && CodeFinder.findIn(text).size() > 1) {
+            picked(text, found);
         }
         if (found.isEmpty()) {
             LetterForms.readOdd(text, found);
         }
         if (found.isEmpty()) {
             MakerForms.read(text, found);
+        }
+    }
+
+    /** The codes within other words, or several in one text; each is canonical, so it reads at once. */
+    private static void picked(String text, Findings found) {
+        var keys = CodeFinder.findIn(text);
+        keys.forEach(key -> read(key.text(), key.scheme()).stream().limit(1).forEach(reading ->
+                found.add(key.scheme(), key.text(), "Picked out of the text. " + reading.remark())));
+        if (keys.size() > 1) {
+            found.problem("There are " + keys.size() + " codes in this text: enter one code at a time.");
         }
     }
 
@@ -121,12 +147,20 @@ public final class CodeReader {
         }
     }
 
+    private static void spaced(String text, Findings found) {
+        LetterForms.readSpaced(text, found);
+        if (!found.isEmpty()) {
+            MakerForms.read(text, found);
+        }
+    }
+
     private static void plainNumbers(String text, Findings found) {
         if (SpnForms.bareComesFirst(text)) {
             SpnForms.readBare(text, found);
         }
         NumberForms.read(text, found);
         SpnForms.readBare(text, found);
+        SpnForms.explainBare(text, found);
         if (!found.isEmpty() && !found.has(CodeScheme.MAKER)) {
             MakerForms.read(text, found);
         }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.terms;
 
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -36,14 +35,13 @@ public record FailureType(int code, String words, boolean wellEvidenced) {
             56 configuration does not fit
             64 signal not plausible
             65 too few changes of the signal
-            66 too many changes of the signal
             67 signal wrong after an event
             71 actuator stuck
             82 message counter wrong
             86 received signal not valid
             87 message missing
             88 bus switched off
-            8F message comes and goes
+            8F received signal jumps about
             96 fault inside the component
             """;
     /** Codes seen only in lists without a named source. */
@@ -69,6 +67,7 @@ public record FailureType(int code, String words, boolean wellEvidenced) {
             49 electronics faulty inside
             4B control unit too hot
             54 calibration missing
+            66 too many changes of the signal
             72 actuator stuck open
             73 actuator stuck closed
             74 actuator slips
@@ -104,7 +103,7 @@ public record FailureType(int code, String words, boolean wellEvidenced) {
 
     /** As {@code 64: signal not plausible.}, saying so where the evidence is thin or there is only the group. */
     static String sentence(int code) {
-        var digits = String.format(Locale.ROOT, "%02X", code);
+        var digits = Hex.digits(code, 2);
         return find(code).map(type -> digits + ": " + type.words
                 + (type.wellEvidenced ? "." : " (from unofficial lists, check it)."))
                 .orElseGet(() -> digits + ": not in our list; its group is '" + category(code) + "'.");

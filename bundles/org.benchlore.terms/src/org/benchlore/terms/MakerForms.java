@@ -11,6 +11,7 @@ final class MakerForms {
     private static final Pattern HEX_MARK = Pattern.compile("^(?:0X|\\$)(?=[0-9A-F]+$)|(?<=^[0-9A-F]{2,8})H$");
     private static final Pattern PAIRS = Pattern.compile("(?:0X)?[0-9A-F]{2}(?: (?:0X)?[0-9A-F]{2}){1,3}");
     private static final int LONGEST = 16;
+    private static final int HEX_DIGITS = 8;
 
     private MakerForms() {
     }
@@ -36,6 +37,15 @@ final class MakerForms {
     static String evenHex(int value) {
         var hex = Integer.toHexString(value).toUpperCase(Locale.ROOT);
         return hex.length() % 2 == 0 ? hex : "0" + hex;
+    }
+
+    /** A code that is known to be the maker's: hex letters alone are one as well. */
+    static void readKnown(String text, Findings found) {
+        read(text, found);
+        var plain = unmarked(text);
+        if (found.isEmpty() && Hex.isHex(plain) && plain.length() <= HEX_DIGITS) {
+            hex(plain, false, found);
+        }
     }
 
     /** Anything short with a digit in it, as a last resort or because the scheme is known to be the maker's. */

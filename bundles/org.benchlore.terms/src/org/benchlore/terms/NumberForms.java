@@ -9,8 +9,13 @@ import java.util.regex.Pattern;
  */
 final class NumberForms {
     private static final Pattern MARKED = Pattern.compile("(?<![0-9A-Z])(?:0X|\\$)(?=[0-9A-F])");
+    /** With a digit, or without a vowel: 'each' and 'beach' are words. */
+    private static final Pattern HEX_WITH_H = Pattern.compile("(?:(?=.*[0-9])[0-9A-F]{1,8}|[BCDF]{2,8})H");
     private static final Pattern SEPARATED = Pattern.compile(
             "(?:[0-9A-F]{2}){1,4}(?:[ ,:-]{1,2}(?:[0-9A-F]{2}){1,4})+");
+    private static final Pattern PAIRS = Pattern.compile("[0-9A-F]{2}(?:[./][0-9A-F]{2}){2,3}");
+    private static final Pattern UNEVEN = Pattern.compile("[0-9A-F]{1,2}(?:[ :-][0-9A-F]{1,2}){2,}");
+    private static final Pattern SINGLE = Pattern.compile("(?<![0-9A-F])[0-9A-F](?![0-9A-F])");
     private static final int FOUR_BYTES = 8;
 
     private NumberForms() {
@@ -19,17 +24,29 @@ final class NumberForms {
     static void read(String text, Findings found) {
         var digits = MARKED.matcher(text).replaceAll("");
         boolean marked = !digits.equals(text);
-        if (digits.endsWith("H") && Hex.isHex(digits.substring(0, digits.length() - 1))) {
+        if (HEX_WITH_H.matcher(digits).matches()) {
             digits = digits.substring(0, digits.length() - 1);
             marked = true;
         }
-        if (SEPARATED.matcher(digits).matches()) {
-            digits = digits.replaceAll("[ ,:-]", "");
+        if (SEPARATED.matcher(digits).matches() || PAIRS.matcher(digits).matches()) {
+            digits = digits.replaceAll("[ ,:./-]", "");
             marked = true;
         }
-        // Without a mark, letters alone are more likely a word ('face') than a number.
-        if (Hex.isHex(digits) && (marked || Hex.hasDigit(digits))) {
+        if (Hex.isHex(digits) && (marked || Hex.isNumber(digits))) {
             number(digits, marked, found);
+        } else {
+            explain(digits, found);
+        }
+    }
+
+    private static void explain(String digits, Findings found) {
+        var single = SINGLE.matcher(digits);
+        if (Hex.isHex(digits) && digits.length() >= 4) {
+            found.problem("Letters alone may be a word: if it is a hex number, write 0x in front, as in 0x"
+                    + digits + ".");
+        } else if (UNEVEN.matcher(digits).matches() && single.find()) {
+            found.problem("Each byte has two hex digits, here '" + single.group()
+                    + "' stands alone: look at the code again.");
         }
     }
 

@@ -2,7 +2,6 @@
 package org.benchlore.terms;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 
 /** The status byte that ISO 14229-1 stores with a code: eight yes-or-no bits, in our own words. */
@@ -35,7 +34,7 @@ public record StatusByte(int value) {
 
     /** As {@code Status 09: fails now; confirmed.} */
     public String sentence() {
-        var digits = String.format(Locale.ROOT, "%02X", value);
+        var digits = Hex.digits(value, 2);
         return "Status " + digits + ": " + (value == 0 ? "tested and good" : String.join("; ", words())) + ".";
     }
 }

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.terms;
 
-import java.util.Locale;
-
 /** A two-byte code with a third byte for the type of failure (ISO 14229-1): {@code P0841-64}. */
 public record ThreeByteCode(TwoByteCode base, int failureType) {
     private static final int BASE_LENGTH = 5;
@@ -39,7 +37,7 @@ public record ThreeByteCode(TwoByteCode base, int failureType) {
 
     /** The canonical text, such as {@code P0841-64}. */
     public String text() {
-        return base.text() + "-" + String.format(Locale.ROOT, "%02X", failureType);
+        return base.text() + "-" + Hex.digits(failureType, 2);
     }
 
     /** The three bytes, such as {@code 08 41 64}. */

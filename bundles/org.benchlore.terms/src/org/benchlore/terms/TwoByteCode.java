@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.terms;
 
-import java.util.Locale;
-
 /**
  * A letter and four digits in two bytes: the top two bits give the letter (P, C, B, U), the next two the first digit
  * (0 to 3), the rest three hex digits (ISO 15031-6, SAE J2012).
@@ -33,7 +31,7 @@ public record TwoByteCode(int value) {
 
     /** The canonical text, such as {@code P0841}. */
     public String text() {
-        return LETTERS.charAt(value >> 14) + String.format(Locale.ROOT, "%04X", value & 0x3FFF);
+        return LETTERS.charAt(value >> 14) + Hex.digits(value & 0x3FFF, DIGITS);
     }
 
     /** The two bytes, such as {@code 08 41}. */

@@ -30,7 +30,7 @@ final class WrittenForms {
         var forms = new ArrayList<>(List.of(texts));
         var joined = bytes.replace(" ", "");
         forms.addAll(List.of(bytes, "0x" + joined));
-        if (Hex.hasDigit(joined)) {
+        if (Hex.isNumber(joined)) {
             forms.add(joined);
         }
         return List.copyOf(forms);
