@@ -2,6 +2,8 @@
 package org.benchlore.cli;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -9,13 +11,13 @@ import java.util.stream.Stream;
 
 import org.benchlore.model.Kind;
 import org.benchlore.page.Labels;
+import org.benchlore.search.Facet;
 import org.benchlore.search.Hit;
+import org.benchlore.search.Passage;
 import org.benchlore.search.Query;
 import org.benchlore.search.Results;
+import org.benchlore.store.Row;
 import org.benchlore.workshop.OpenLibrary;
-
-import com.google.gson.JsonArray;
-import com.google.gson.JsonObject;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -44,6 +46,15 @@ final class FindCommand implements Callable<Integer> {
     @Option(names = "--limit", paramLabel = "N", description = "At most N hits (default: 10).", defaultValue = "10")
     private int limit;
 
+    @Option(names = "--status", paramLabel = "S", description = "Only with this status, such as held or reviewed.")
+    private String status;
+
+    @Option(names = "--year", paramLabel = "YYYY", description = "Only of this year.")
+    private String year;
+
+    @Option(names = "--counts", description = "Say how many there are of each kind, machine, system, status and year.")
+    private boolean counts;
+
     FindCommand(Desk desk) {
         this.desk = desk;
     }
@@ -55,20 +66,29 @@ final class FindCommand implements Callable<Integer> {
         }
         var chosen = kind();
         try (var open = desk.openAndRemark(library.folder())) {
-            var text = String.join(" ", words);
-            var results = open.search().find(new Query(text, chosen, machine(open), limit));
+            var query = query(open, chosen);
+            var results = open.search().find(query);
+            var passages = open.search().passages(query, results.hits().stream().map(Hit::row).toList());
             if (library.isJson()) {
-                desk.print(json(text, results));
+                desk.print(FindJson.of(query, results, passages));
             } else {
-                print(open, results);
+                print(open, results, passages);
             }
             if (results.hits().isEmpty()) {
-                desk.err().println("benchlore: nothing found for '" + text + "' in " + open.title()
+                desk.err().println("benchlore: nothing found for '" + query.text() + "' in " + open.title()
                         + ": try fewer or other words, or the code alone");
                 return Exit.EMPTY;
             }
             return Exit.DONE;
         }
+    }
+
+    private Query query(OpenLibrary open, Optional<Kind> chosen) throws BadArgument {
+        var query = new Query(String.join(" ", words), Map.of(), limit, true)
+                .narrowedTo(Facet.KIND, chosen.map(Kind::word).orElse(null))
+                .narrowedTo(Facet.MACHINE, machine(open).orElse(null))
+                .narrowedTo(Facet.STATUS, status == null ? null : status.strip().toUpperCase(Locale.ROOT));
+        return query.narrowedTo(Facet.YEAR, year);
     }
 
     private Optional<Kind> kind() throws BadArgument {
@@ -86,59 +106,47 @@ final class FindCommand implements Callable<Integer> {
         return Optional.ofNullable(machine);
     }
 
-    private void print(OpenLibrary open, Results results) {
+    private void print(OpenLibrary open, Results results, List<Passage> passages) {
+        results.meant().ifPresent(meant -> desk.out().println("Did you mean '" + meant + "'?"));
         if (results.loosened()) {
             desk.out().println("Nothing holds every word; these hold some of them:");
         }
-        int number = 0;
-        for (var hit : results.hits()) {
-            print(open, ++number, hit);
+        for (int i = 0; i < results.hits().size(); i++) {
+            if (i > 0 && results.hits().get(i - 1).whole() && !results.hits().get(i).whole()) {
+                desk.out().println("These hold only some of the words:");
+            }
+            print(open, i + 1, results.hits().get(i).row(), passages.get(i));
         }
         if (results.total() > results.hits().size()) {
             desk.out().println(results.hits().size() + " of " + results.total() + "; more with --limit");
+        }
+        if (counts) {
+            results.counts().forEach((facet, found) -> printCounts(open, facet, found));
         }
         if (open.isInvented() && !results.hits().isEmpty()) {
             desk.out().println("Invented for demonstration: not for use on a real machine.");
         }
     }
 
-    private void print(OpenLibrary open, int number, Hit hit) {
-        var row = hit.row();
+    private void printCounts(OpenLibrary open, Facet facet, List<Results.Count> found) {
+        if (!found.isEmpty()) {
+            desk.out().println(facet.name().charAt(0) + facet.name().substring(1).toLowerCase(Locale.ROOT) + ": "
+                    + found.stream().map(count -> RowWords.value(open, facet, count.value()) + " " + count.hits())
+                            .collect(Collectors.joining(", ")));
+        }
+    }
+
+    private void print(OpenLibrary open, int number, Row row, Passage passage) {
         desk.out().println(number + ". " + row.title());
         desk.out().println("   " + Stream.of(Labels.of(row.kind()), RowWords.status(row),
                 row.date().map(Object::toString).orElse(""), RowWords.machines(open, row))
-                .filter(part -> !part.isEmpty()).collect(Collectors.joining(" · ")));
-        if (!hit.excerpt().isBlank() && !hit.excerpt().equals(row.title())) {
-            desk.out().println("   " + hit.excerpt());
+                .filter(part -> !part.isEmpty()).collect(Collectors.joining(" \u00b7 ")));
+        if (!passage.text().isBlank() && !passage.text().equals(row.title())) {
+            desk.out().println("   " + passage.text());
         }
-        desk.out().println("   show " + row.id() + (hit.why().isEmpty() ? "" : "   (" + String.join(", ", hit.why()) + ")"));
-    }
-
-    private static JsonObject json(String text, Results results) {
-        var json = new JsonObject();
-        json.addProperty("text", text);
-        json.addProperty("total", results.total());
-        json.addProperty("loosened", results.loosened());
-        var hits = new JsonArray();
-        results.hits().forEach(hit -> hits.add(json(hit)));
-        json.add("hits", hits);
-        return json;
-    }
-
-    private static JsonObject json(Hit hit) {
-        var row = hit.row();
-        var json = new JsonObject();
-        json.addProperty("id", row.id());
-        json.addProperty("kind", row.kind().word());
-        json.addProperty("title", row.title());
-        json.addProperty("path", row.path());
-        json.addProperty("status", row.status());
-        row.date().ifPresent(date -> json.addProperty("date", date.toString()));
-        json.addProperty("invented", row.invented());
-        json.addProperty("excerpt", hit.excerpt());
-        var why = new JsonArray();
-        hit.why().forEach(why::add);
-        json.add("why", why);
-        return json;
+        if (!passage.why().isEmpty()) {
+            desk.out().println("   " + String.join("; ", passage.why()));
+        }
+        desk.out().println("   show " + row.id());
     }
 }

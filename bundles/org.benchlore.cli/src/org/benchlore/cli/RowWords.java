@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.cli;
 
+import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.benchlore.model.JobState;
+import org.benchlore.model.Kind;
 import org.benchlore.model.NoteStatus;
 import org.benchlore.model.Status;
 import org.benchlore.page.Labels;
+import org.benchlore.search.Facet;
 import org.benchlore.store.Row;
 import org.benchlore.workshop.OpenLibrary;
 import org.eclipse.emf.common.util.Enumerator;
@@ -26,6 +30,17 @@ final class RowWords {
             default -> null;
         };
         return literal == null || literal == JobState.NOT_RECORDED ? "" : Labels.of(literal);
+    }
+
+    /** Returns in words what hits can be narrowed to. */
+    static String value(OpenLibrary open, Facet facet, String value) {
+        return switch (facet) {
+            case KIND -> Kind.of(value).map(Labels::of).orElse(value);
+            case MACHINE -> open.library().catalogue().byId(value).map(Row::title).orElse(value);
+            case STATUS -> Stream.<Enumerator>of(NoteStatus.getByName(value), Status.getByName(value),
+                    JobState.getByName(value)).filter(Objects::nonNull).findFirst().map(Labels::of).orElse(value);
+            case SYSTEM, YEAR -> value;
+        };
     }
 
     /** Returns the titles of the machines it is about, itself left out. */

@@ -11,6 +11,7 @@ import org.benchlore.model.Status;
 import org.benchlore.model.Step;
 import org.benchlore.model.Titled;
 import org.benchlore.model.TopElement;
+import org.benchlore.store.ElementTitle;
 import org.benchlore.model.Work;
 import org.benchlore.store.Row;
 import org.eclipse.emf.ecore.EObject;
@@ -35,7 +36,7 @@ final class Names {
             return isWritten(code.getTitle()) ? code.getCode() + ": " + code.getTitle() : code.getCode();
         }
         if (element instanceof TopElement top) {
-            return or(top.getTitle(), top);
+            return top.getId() == null ? or(top.getTitle(), top) : ElementTitle.of(top);
         }
         if (element instanceof Titled titled) {
             return or(titled.getTitle(), titled);

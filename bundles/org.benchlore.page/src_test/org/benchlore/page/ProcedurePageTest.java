@@ -220,9 +220,9 @@ class ProcedurePageTest {
                 Field notes
                 -----------
 
-                - note-2026-c [note-2026-c], the fix held
-                - note-2026-b [note-2026-b], suspected
-                - note-2026-a [note-2026-a], looked like this, was not"""), text);
+                - Text [note-2026-c], the fix held
+                - Text [note-2026-b], suspected
+                - Text [note-2026-a], looked like this, was not"""), text);
         assertFalse(text.contains("What refers to this"));
     }
 

@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.search;
 
+import java.util.List;
 import java.util.Map;
 
 import org.apache.lucene.analysis.Analyzer;
+import org.apache.lucene.analysis.CharArraySet;
 import org.apache.lucene.analysis.LowerCaseFilter;
+import org.apache.lucene.analysis.StopFilter;
 import org.apache.lucene.analysis.TokenStream;
-import org.apache.lucene.analysis.en.EnglishMinimalStemFilter;
-import org.apache.lucene.analysis.en.EnglishPossessiveFilter;
+import org.apache.lucene.analysis.Tokenizer;
+import org.apache.lucene.analysis.en.EnglishAnalyzer;
 import org.apache.lucene.analysis.en.PorterStemFilter;
 import org.apache.lucene.analysis.miscellaneous.ASCIIFoldingFilter;
 import org.apache.lucene.analysis.miscellaneous.PerFieldAnalyzerWrapper;
@@ -16,38 +19,56 @@ import org.apache.lucene.analysis.standard.StandardTokenizer;
 /** How text becomes words. Built in code, so that no look-up of services is needed. */
 final class Analyzers {
 
+    /** As they are without their apostrophe. */
+    private static final List<String> CONTRACTIONS = List.of("arent", "cant", "couldnt", "didnt", "doesnt", "dont",
+            "hadnt", "hasnt", "havent", "isnt", "shouldnt", "wasnt", "werent", "wont", "wouldnt");
+
     private Analyzers() {
     }
 
     /** Returns the analysis of every field. */
     static Analyzer all() {
-        return new PerFieldAnalyzerWrapper(stemmed(), Map.of(Fields.WORDS, exact()));
+        return new PerFieldAnalyzerWrapper(stemmed(), Map.of(
+                Fields.WORDS, exact(),
+                Fields.START, of(tokens -> new BeginningsFilter(plain(tokens))),
+                Fields.TITLE_START, of(tokens -> new BeginningsFilter(plain(tokens))),
+                Fields.GRAMS, of(tokens -> new GramFilter(plain(tokens)))));
     }
 
-    /** Words as written, in lower case and without accents. */
+    /** Words as written, in lower case, without accents and apostrophes. */
     static Analyzer exact() {
-        return new Analyzer() {
-            @Override
-            protected TokenStreamComponents createComponents(String field) {
-                var tokenizer = new StandardTokenizer();
-                return new TokenStreamComponents(tokenizer, plain(tokenizer));
-            }
-        };
+        return of(Analyzers::plain);
     }
 
-    /** Words reduced to their stem. */
+    /** Words reduced to their stem, little words left out. */
     static Analyzer stemmed() {
+        return of(tokens -> new PorterStemFilter(new StopFilter(plain(tokens), littleWords())));
+    }
+
+    /** Words that help nobody to find anything. 'No' and 'not' do: 'no drive' is a complaint. */
+    private static CharArraySet littleWords() {
+        var words = new CharArraySet(EnglishAnalyzer.ENGLISH_STOP_WORDS_SET, false);
+        words.addAll(CONTRACTIONS);
+        words.remove("no");
+        words.remove("not");
+        return words;
+    }
+
+    private interface Chain {
+        TokenStream over(Tokenizer tokens);
+    }
+
+    private static Analyzer of(Chain chain) {
         return new Analyzer() {
             @Override
             protected TokenStreamComponents createComponents(String field) {
                 var tokenizer = new StandardTokenizer();
-                var singular = new EnglishMinimalStemFilter(new EnglishPossessiveFilter(plain(tokenizer)));
-                return new TokenStreamComponents(tokenizer, new PorterStemFilter(singular));
+                return new TokenStreamComponents(tokenizer, chain.over(tokenizer));
             }
         };
     }
 
     private static TokenStream plain(TokenStream tokens) {
-        return new ASCIIFoldingFilter(new LowerCaseFilter(tokens));
+        return new ApostropheFilter(new ASCIIFoldingFilter(new LowerCaseFilter(tokens)));
     }
 }

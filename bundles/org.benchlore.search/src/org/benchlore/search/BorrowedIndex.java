@@ -99,6 +99,11 @@ final class BorrowedIndex implements IndexBackend {
         reader = below == null ? top : new MultiReader(new IndexReader[] {below, top}, false);
     }
 
+    /** The index belongs to another process, which commits by itself. */
+    @Override
+    public void commit() {
+    }
+
     @Override
     public synchronized void close() throws IOException {
         reader.close();

@@ -7,13 +7,15 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
+import org.apache.lucene.document.BinaryDocValuesField;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field;
+import org.apache.lucene.document.FieldType;
 import org.apache.lucene.document.NumericDocValuesField;
-import org.apache.lucene.document.SortedDocValuesField;
 import org.apache.lucene.document.StoredField;
 import org.apache.lucene.document.StringField;
 import org.apache.lucene.document.TextField;
+import org.apache.lucene.index.IndexOptions;
 import org.apache.lucene.util.BytesRef;
 import org.benchlore.model.Address;
 import org.benchlore.model.Component;
@@ -25,18 +27,29 @@ import org.benchlore.store.Library;
 import org.benchlore.store.LoadedFile;
 import org.benchlore.store.Row;
 import org.benchlore.terms.CodeReader;
-import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 
 /** Makes the index's documents out of a library's files. */
 final class Documents {
 
-    private static final Set<String> SEPARATE = Set.of("id", "title", "symptoms", "reviewedHash", "file");
+    /** A set of words: which are there, not how often or where. */
+    private static final FieldType WORD_SET = wordSet();
 
     private final Library library;
+    private final Texts texts = new Texts();
+    private final FacetValues facets;
 
     Documents(Library library) {
         this.library = library;
+        this.facets = new FacetValues(library);
+    }
+
+    private static FieldType wordSet() {
+        var type = new FieldType(TextField.TYPE_NOT_STORED);
+        type.setIndexOptions(IndexOptions.DOCS);
+        type.setOmitNorms(true);
+        type.freeze();
+        return type;
     }
 
     /** Returns the documents of one file: none if it cannot be read. */
@@ -48,42 +61,59 @@ final class Documents {
     private Document document(Row row, TopElement top, String hash) {
         var document = new Document();
         document.add(new StringField(Fields.PATH, row.path(), Field.Store.NO));
-        document.add(new SortedDocValuesField(Fields.PATH, new BytesRef(row.path())));
-        document.add(new SortedDocValuesField(Fields.HASH, new BytesRef(hash)));
-        document.add(new StringField(Fields.KIND, row.kind().name(), Field.Store.NO));
+        document.add(new BinaryDocValuesField(Fields.PATH, new BytesRef(row.path())));
+        document.add(new BinaryDocValuesField(Fields.HASH, new BytesRef(hash)));
         document.add(new NumericDocValuesField(Fields.WEIGHT, Weights.of(row, top)));
-        addAll(document, Fields.MACHINE, machines(row));
+        facets.addTo(document, row);
         addAll(document, Fields.REFERENCES, row.references().stream().map(Address::path).distinct().toList());
-        var text = String.join("\n", texts(top));
-        addAll(document, Fields.CODE, codes(row, text));
-        document.add(new TextField(Fields.TITLE, row.title(), Field.Store.NO));
-        row.symptoms().forEach(symptom -> document.add(new TextField(Fields.SYMPTOM, symptom, Field.Store.NO)));
-        document.add(new TextField(Fields.ABOUT, String.join("\n", about(row)), Field.Store.NO));
-        document.add(new TextField(Fields.TEXT, text, Field.Store.NO));
-        document.add(new StoredField(Fields.TEXT, text));
-        document.add(new TextField(Fields.WORDS,
-                row.title() + "\n" + String.join("\n", row.symptoms()) + "\n" + text, Field.Store.NO));
+        addWords(document, row, top);
+        addAll(document, Fields.NUMBER, Numbers.of(top));
         return document;
+    }
+
+    private void addWords(Document document, Row row, TopElement top) {
+        var text = String.join("\n", texts.of(top));
+        var symptoms = String.join("\n", row.symptoms());
+        var own = row.title() + "\n" + symptoms + "\n" + text;
+        addAll(document, Fields.CODE, codes(row, row.title() + "\n" + text));
+        document.add(new TextField(Fields.HEAD, row.title() + "\n" + symptoms, Field.Store.NO));
+        document.add(new TextField(Fields.ALL, body(row, symptoms, text) + "\n" + String.join("\n", about(row)),
+                Field.Store.NO));
+        document.add(new Field(Fields.WORDS, own, WORD_SET));
+        document.add(new Field(Fields.START, own, WORD_SET));
+        document.add(new Field(Fields.TITLE_START, row.title(), WORD_SET));
+        document.add(new StoredField(Fields.TEXT, text));
+        if (isShort(text)) {
+            document.add(new Field(Fields.GRAMS, own, TextField.TYPE_NOT_STORED));
+        }
+    }
+
+    /** First words that stand in for a title are in the text already. */
+    private static String body(Row row, String symptoms, String text) {
+        return text.startsWith(row.title()) ? symptoms + "\n" + text : row.title() + "\n" + symptoms + "\n" + text;
+    }
+
+    private static boolean isShort(String text) {
+        int words = 0;
+        for (int i = 0; i < text.length() && words <= Mix.SHORT_TEXT; i++) {
+            words += Character.isWhitespace(text.charAt(i)) ? 1 : 0;
+        }
+        return words <= Mix.SHORT_TEXT;
     }
 
     private static void addAll(Document document, String field, Collection<String> values) {
         values.forEach(value -> document.add(new StringField(field, value, Field.Store.NO)));
     }
 
-    private static List<String> machines(Row row) {
-        return row.machines().isEmpty() ? List.of(Fields.NO_MACHINE)
-                : row.machines().stream().map(Address::path).toList();
-    }
-
     private static Set<String> codes(Row row, String text) {
         var codes = new LinkedHashSet<String>();
         row.codes().forEach(code -> codes.add(CodeReader.indexForm(code)));
-        CodeReader.findIn(row.title() + "\n" + text).forEach(key -> codes.add(CodeReader.indexForm(key.text())));
+        CodeReader.findIn(text).forEach(key -> codes.add(CodeReader.indexForm(key.text())));
         return codes;
     }
 
     /** Titles of what the element refers to, since people look for a note by the name of its component. */
-    private Set<String> about(Row row) {
+    Set<String> about(Row row) {
         var titles = new LinkedHashSet<String>();
         for (var target : row.references()) {
             var known = library.catalogue().at(target);
@@ -107,30 +137,5 @@ final class Documents {
             names.addAll(component.getNames());
         }
         return names;
-    }
-
-    /** Every text of the element that people wrote, title and symptoms apart. */
-    private static List<String> texts(TopElement top) {
-        var texts = new ArrayList<String>();
-        addTexts(top, texts);
-        top.eAllContents().forEachRemaining(inner -> {
-            if (inner instanceof Titled titled && titled.getTitle() != null) {
-                texts.add(titled.getTitle());
-            }
-            addTexts(inner, texts);
-        });
-        return texts;
-    }
-
-    private static void addTexts(EObject object, List<String> texts) {
-        for (EAttribute attribute : object.eClass().getEAllAttributes()) {
-            if (attribute.getEAttributeType().getInstanceClass() == String.class && object.eIsSet(attribute)
-                    && !SEPARATE.contains(attribute.getName())) {
-                var value = object.eGet(attribute);
-                for (var one : value instanceof Collection<?> many ? many : List.of(value)) {
-                    texts.add(one.toString());
-                }
-            }
-        }
     }
 }

@@ -3,17 +3,18 @@ package org.benchlore.search;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 import org.apache.lucene.analysis.Analyzer;
-import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.index.Term;
+import org.apache.lucene.search.BooleanClause.Occur;
+import org.apache.lucene.search.BooleanQuery;
+import org.apache.lucene.search.PhraseQuery;
+import org.apache.lucene.search.PrefixQuery;
 import org.apache.lucene.search.Query;
-import org.apache.lucene.search.ScoreDoc;
-import org.apache.lucene.search.uhighlight.Passage;
 import org.apache.lucene.search.uhighlight.PassageFormatter;
 import org.apache.lucene.search.uhighlight.UnifiedHighlighter;
-import org.benchlore.search.Hit.Mark;
+import org.benchlore.search.Passage.Mark;
 
 /** Cuts the passage that fits best out of a text, on one line, with the fitting places marked. */
 final class Excerpts {
@@ -21,6 +22,7 @@ final class Excerpts {
     private static final int MOST_CHARACTERS = 160;
 
     private final Highlighter highlighter;
+    private final Query query;
 
     /**
      * A passage.
@@ -31,18 +33,36 @@ final class Excerpts {
     record Excerpt(String text, List<Mark> marks) {
     }
 
-    Excerpts(IndexSearcher searcher, Analyzer analyzer) {
-        this.highlighter = new Highlighter(UnifiedHighlighter.builder(searcher, analyzer)
+    Excerpts(Analyzer analyzer, List<Group> groups) {
+        this.highlighter = new Highlighter(UnifiedHighlighter.builderWithoutSearcher(analyzer)
                 .withFormatter(new OneLine()).withMaxNoHighlightPassages(1));
+        this.query = query(groups);
     }
 
-    List<Excerpt> of(Query query, ScoreDoc[] found) throws IOException {
-        var documents = Arrays.stream(found).mapToInt(hit -> hit.doc).toArray();
-        var excerpts = new ArrayList<Excerpt>();
-        for (var passage : highlighter.passages(query, documents)) {
-            excerpts.add(passage instanceof Excerpt excerpt ? excerpt : new Excerpt("", List.of()));
+    private static Query query(List<Group> groups) {
+        var query = new BooleanQuery.Builder();
+        for (var group : groups) {
+            if (group instanceof Group.Words words) {
+                words.own().stems().forEach(stem -> query.add(Queries.term(Fields.ALL, stem), Occur.SHOULD));
+                words.other().forEach(form -> query.add(together(form.stems()), Occur.SHOULD));
+                if (!words.beginning().isEmpty()) {
+                    query.add(new PrefixQuery(new Term(Fields.ALL, words.beginning())), Occur.SHOULD);
+                }
+            } else {
+                var stems = group instanceof Group.Code code ? code.stems() : ((Group.Number) group).stems();
+                query.add(together(stems), Occur.SHOULD);
+            }
         }
-        return excerpts;
+        return query.build();
+    }
+
+    private static Query together(List<String> stems) {
+        return stems.size() == 1 ? Queries.term(Fields.ALL, stems.get(0))
+                : new PhraseQuery(1, Fields.ALL, stems.toArray(String[]::new));
+    }
+
+    Excerpt of(String text) throws IOException {
+        return text.isBlank() ? new Excerpt("", List.of()) : highlighter.passage(query, text);
     }
 
     /** Lucene gives passages as objects only to those who extend its highlighter. */
@@ -52,9 +72,9 @@ final class Excerpts {
             super(builder);
         }
 
-        Object[] passages(Query query, int[] documents) throws IOException {
-            return highlightFieldsAsObjects(new String[] {Fields.TEXT}, query, documents, new int[] {1})
-                    .get(Fields.TEXT);
+        Excerpt passage(Query query, String text) throws IOException {
+            return highlightWithoutSearcher(Fields.ALL, query, text, 1) instanceof Excerpt excerpt ? excerpt
+                    : new Excerpt("", List.of());
         }
     }
 
@@ -62,7 +82,7 @@ final class Excerpts {
     private static final class OneLine extends PassageFormatter {
 
         @Override
-        public Object format(Passage[] passages, String content) {
+        public Object format(org.apache.lucene.search.uhighlight.Passage[] passages, String content) {
             var passage = passages[0];
             int start = passage.getStartOffset();
             int end = Math.min(passage.getEndOffset(), start + MOST_CHARACTERS);

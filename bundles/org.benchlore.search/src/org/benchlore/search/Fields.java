@@ -5,32 +5,32 @@ package org.benchlore.search;
 final class Fields {
 
     /** Raised whenever the fields or the analysis change: an index of another version is built again. */
-    static final String VERSION = "1";
+    static final String VERSION = "2";
 
     /** Path of the file; the unit of update. */
     static final String PATH = "path";
     /** SHA-256 of the file's bytes when it was indexed. */
     static final String HASH = "hash";
-    /** Kind of the element. */
-    static final String KIND = "kind";
-    /** Paths of the machines it is for; {@link #NO_MACHINE} if it names none. */
-    static final String MACHINE = "machine";
-    /** Marks an element that names no machine. */
-    static final String NO_MACHINE = "-";
     /** Paths of the files it refers to. */
     static final String REFERENCES = "references";
     /** Codes on it, in the form without separators. */
     static final String CODE = "code";
-    /** Its title, words reduced to their stem. */
-    static final String TITLE = "title";
-    /** Symptoms, stemmed. */
-    static final String SYMPTOM = "symptom";
-    /** Titles of what it refers to, stemmed. */
-    static final String ABOUT = "about";
-    /** All its other texts, stemmed and stored. */
-    static final String TEXT = "text";
-    /** Title, symptoms and texts, words as written: for words that are still being typed. */
+    /** Part, tool and serial numbers, without separators, each from every character on: found by any piece. */
+    static final String NUMBER = "number";
+    /** Every word in it and the titles of what it refers to, reduced to their stem. */
+    static final String ALL = "all";
+    /** Its title and symptoms, stemmed. */
+    static final String HEAD = "head";
+    /** Every word as written: for words that are still being typed or misspelt. */
     static final String WORDS = "words";
+    /** The first two and three letters of every word. */
+    static final String START = "start";
+    /** The same of every word of the title. */
+    static final String TITLE_START = "titlestart";
+    /** Pieces of the words of short texts, three to five letters with the ends marked. */
+    static final String GRAMS = "grams";
+    /** All its texts as they are, stored for passages. */
+    static final String TEXT = "text";
     /** Weight of its kind and status. */
     static final String WEIGHT = "weight";
     /** Marks documents that are laid over an index which another process owns. */

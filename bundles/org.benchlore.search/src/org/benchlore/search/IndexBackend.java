@@ -28,5 +28,8 @@ sealed interface IndexBackend permits OwnedIndex, BorrowedIndex {
     /** Throws everything away and indexes all files. */
     void rebuild(IProgressMonitor monitor) throws IOException;
 
+    /** Puts on the disk what was taken in since, where this process owns the index. */
+    void commit() throws IOException;
+
     void close() throws IOException;
 }

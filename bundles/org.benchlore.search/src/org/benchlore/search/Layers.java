@@ -48,13 +48,13 @@ final class Layers {
     private static Map<String, String> hashes(IndexReader index) throws IOException {
         var hashes = new HashMap<String, String>();
         for (var leaf : index.leaves()) {
-            var paths = DocValues.getSorted(leaf.reader(), Fields.PATH);
-            var values = DocValues.getSorted(leaf.reader(), Fields.HASH);
+            var paths = DocValues.getBinary(leaf.reader(), Fields.PATH);
+            var values = DocValues.getBinary(leaf.reader(), Fields.HASH);
             var live = leaf.reader().getLiveDocs();
             while (paths.nextDoc() != DocIdSetIterator.NO_MORE_DOCS) {
                 if ((live == null || live.get(paths.docID())) && values.advanceExact(paths.docID())) {
-                    hashes.put(paths.lookupOrd(paths.ordValue()).utf8ToString(),
-                            values.lookupOrd(values.ordValue()).utf8ToString());
+                    hashes.put(paths.binaryValue().utf8ToString(),
+                            values.binaryValue().utf8ToString());
                 }
             }
         }

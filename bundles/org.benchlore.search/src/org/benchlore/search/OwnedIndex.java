@@ -16,7 +16,8 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.SubMonitor;
 
-/** The index on the disk, owned by this process. Commits when it is opened and when it is closed, not on a save. */
+/** The index on the disk, owned by this process. Commits when it is opened, when it is told to and when it is
+ * closed, not on a save. */
 final class OwnedIndex implements IndexBackend {
 
     private final Library library;
@@ -96,7 +97,8 @@ final class OwnedIndex implements IndexBackend {
         commit();
     }
 
-    private void commit() throws IOException {
+    @Override
+    public synchronized void commit() throws IOException {
         if (writer.hasUncommittedChanges() || !stamped) {
             writer.setLiveCommitData(folder.stamp().entrySet());
             writer.commit();

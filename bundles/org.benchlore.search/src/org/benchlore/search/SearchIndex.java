@@ -4,6 +4,7 @@ package org.benchlore.search;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -12,12 +13,8 @@ import java.util.TreeSet;
 import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.index.DirectoryReader;
 import org.apache.lucene.index.Term;
-import org.apache.lucene.search.BooleanClause.Occur;
-import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.IndexSearcher;
-import org.apache.lucene.search.TermInSetQuery;
 import org.apache.lucene.search.TermQuery;
-import org.apache.lucene.util.BytesRef;
 import org.benchlore.store.Changes;
 import org.benchlore.store.Library;
 import org.benchlore.store.Row;
@@ -31,17 +28,23 @@ public final class SearchIndex implements AutoCloseable {
 
     /** So many changed files are laid over in memory before the index on the disk is brought up to date. */
     private static final int FEW_FILES = 20;
+    private static final int WARM_ROWS = 10;
+    private static final int WARM_LETTERS = 12;
 
     private final Library library;
     private final Analyzer analyzer;
     private final IndexBackend backend;
     private final Optional<String> notice;
+    private final LibraryGlossary glossary;
+    private final Documents documents;
 
     private SearchIndex(Library library, Analyzer analyzer, IndexBackend backend, Optional<String> notice) {
         this.library = library;
         this.analyzer = analyzer;
         this.backend = backend;
         this.notice = notice;
+        this.glossary = new LibraryGlossary(library);
+        this.documents = new Documents(library);
     }
 
     /**
@@ -128,44 +131,81 @@ public final class SearchIndex implements AutoCloseable {
      * @return the hits, best first; {@link Results#NONE} if nothing fits
      */
     public Results find(Query query) {
-        var typed = new TypedQuery(analyzer, library.catalogue(), query.text());
-        if (typed.isEmpty()) {
-            return Results.NONE;
+        return search(shared -> {
+            var searcher = Patience.over(shared);
+            return new Finder(searcher, library.catalogue(), analyzer, query, grouping(searcher),
+                    backend::current).results();
+        });
+    }
+
+    /**
+     * Says why rows are hits. It takes longer than finding them: ask for those that are seen.
+     *
+     * @param query the query that found them
+     * @param rows rows of its hits
+     * @return a passage for each row, in the same order
+     */
+    public List<Passage> passages(Query query, List<Row> rows) {
+        return search(searcher -> {
+            var passages = new Passages(searcher, analyzer,
+                    grouping(searcher).of(Typed.of(analyzer, query.text())), documents::about);
+            var found = new ArrayList<Passage>();
+            for (var row : rows) {
+                found.add(passages.of(row, backend.current(new TermQuery(new Term(Fields.PATH, row.path())))));
+            }
+            return List.copyOf(found);
+        });
+    }
+
+    /**
+     * Finds notes, procedures, documents and jobs that belong to an element: they refer to it, it refers to them, or
+     * they share codes, parts or machines.
+     *
+     * @param row the element's row
+     * @param limit most rows, at least 1
+     * @return rows, the closest first
+     */
+    public List<Row> related(Row row, int limit) {
+        return search(searcher -> {
+            var found = searcher.search(backend.current(Related.query(row)), limit);
+            var rows = new ArrayList<Row>();
+            for (var hit : found.scoreDocs) {
+                Rows.of(searcher, hit.doc, library.catalogue()).ifPresent(rows::add);
+            }
+            return List.copyOf(rows);
+        });
+    }
+
+    /**
+     * Runs the ways of a search once, so that the first one that somebody waits for is as quick as the others.
+     */
+    public void warmUp() {
+        var first = library.catalogue().rows().limit(WARM_ROWS).toList();
+        for (var row : first) {
+            var title = row.title();
+            for (int end = 1; end <= Math.min(title.length(), WARM_LETTERS); end++) {
+                find(Query.of(title.substring(0, end)));
+            }
+            var whole = Query.of(title + " zzqx").withCounts();
+            passages(whole, find(whole).hits().stream().map(Hit::row).limit(WARM_ROWS).toList());
         }
+    }
+
+    private Grouping grouping(IndexSearcher searcher) {
+        return new Grouping(analyzer, glossary.words(), new CodeLookup(library.catalogue()), new Vocabulary(searcher));
+    }
+
+    private <T> T search(IndexBackend.Search<T> search) {
         try {
-            return backend.search(searcher -> {
-                var all = run(searcher, typed, query, true);
-                return all.total() > 0 ? all : run(searcher, typed, query, false);
-            });
+            return backend.search(search);
         } catch (IOException e) {
             throw new UncheckedIOException("The search index cannot be read", e);
         }
     }
 
-    private Results run(IndexSearcher searcher, TypedQuery typed, Query query, boolean all) throws IOException {
-        var asked = typed.query(all);
-        var top = searcher.search(backend.current(filtered(asked, query)), query.limit());
-        if (top.totalHits.value == 0) {
-            return Results.NONE;
-        }
-        var hits = new HitMaker(library, analyzer, searcher, asked).hits(top.scoreDocs);
-        return new Results(hits, top.totalHits.value, !all);
-    }
-
-    private org.apache.lucene.search.Query filtered(org.apache.lucene.search.Query asked, Query query) {
-        var filtered = new BooleanQuery.Builder().add(asked, Occur.MUST);
-        query.kind().ifPresent(kind -> filtered.add(new TermQuery(new Term(Fields.KIND, kind.name())), Occur.FILTER));
-        query.machine().ifPresent(machine -> filtered.add(new TermInSetQuery(Fields.MACHINE,
-                List.of(new BytesRef(path(machine)), new BytesRef(Fields.NO_MACHINE))), Occur.FILTER));
-        return filtered.build();
-    }
-
-    private String path(String machine) {
-        return library.catalogue().byId(machine).map(Row::path).orElse(machine);
-    }
-
     /**
-     * Takes in changes of the library: the changed files, and files that mention them by title.
+     * Takes in changes of the library: the changed files, and files that are found by names in them
+     * which changed.
      *
      * @param changes what changed
      * @param monitor shows progress by files; may cancel
@@ -174,8 +214,18 @@ public final class SearchIndex implements AutoCloseable {
     public void update(Changes changes, IProgressMonitor monitor) throws IOException {
         var paths = new TreeSet<>(changes.changed());
         paths.addAll(changes.removed());
-        changes.changed().forEach(path -> library.catalogue().referringTo(path).map(Row::path).forEach(paths::add));
+        changes.renamed().forEach(path -> library.catalogue().referringTo(path).map(Row::path).forEach(paths::add));
         backend.update(paths, monitor);
+    }
+
+    /**
+     * Puts on the disk what was taken in since the last time, so that other processes read it and the next start has
+     * less to do. It takes some ten milliseconds: call it when there is time, not on a save.
+     *
+     * @throws IOException if the index cannot be written
+     */
+    public void commit() throws IOException {
+        backend.commit();
     }
 
     /**

@@ -146,6 +146,31 @@ class IndexTest {
     }
 
     @Test
+    void whatTheOwnerCommitsIsReadByOthersWithoutALayer() throws Exception {
+        try (var owner = open(true)) {
+            part("gasket", "Cover gasket");
+            owner.update(library.refresh(new NullProgressMonitor()), new NullProgressMonitor());
+            owner.commit();
+            try (var reader = new IndexFolder(indexFolder(), Analyzers.all()).openLastCommit()) {
+                assertEquals(1, reader.docFreq(new org.apache.lucene.index.Term(Fields.ALL, "gasket")));
+            }
+        }
+    }
+
+    @Test
+    void aChangedTextDoesNotIndexAnewWhatRefersToIt() throws Exception {
+        part("gasket", "Cover gasket");
+        library.refresh(new NullProgressMonitor());
+        var file = root.resolve("parts/gasket.xmi");
+        Files.writeString(file, Files.readString(file).replace("title=", "maker=\"Anyone\" title="));
+        var changes = library.refresh(new NullProgressMonitor());
+        assertEquals(java.util.Set.of("parts/gasket.xmi"), changes.changed());
+        assertEquals(java.util.Set.of(), changes.renamed());
+        part("gasket", "Lid gasket");
+        assertEquals(java.util.Set.of("parts/gasket.xmi"), library.refresh(new NullProgressMonitor()).renamed());
+    }
+
+    @Test
     void lookingUpLeavesTheIndexToOthers() throws Exception {
         open(true).close();
         try (var reader = open(false); var owner = open(true)) {

@@ -3,27 +3,45 @@ package org.benchlore.store;
 
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 import org.benchlore.model.Address;
 import org.benchlore.model.Kind;
 
-/** The facts of every file of a library at one moment. It never changes; a change of the library makes a new one. */
+/**
+ * The facts of every file of a library at one moment. It never changes; a change of the library makes a new one, which
+ * shares everything that stayed the same: making it takes time by what changed, not by what there is.
+ */
 public final class Catalogue {
 
-    private final SortedMap<String, Entry> entries;
-    private final Map<String, Entry> byId = new TreeMap<>();
+    /** So many changed files are kept apart before everything is put in order again. */
+    private static final int MOST_APART = 500;
+
+    private final CatalogueBase base;
+    private final SortedMap<String, Entry> apart;
+    private SortedMap<String, Entry> together;
 
     Catalogue(SortedMap<String, Entry> entries) {
-        this.entries = Collections.unmodifiableSortedMap(new TreeMap<>(entries));
-        for (var entry : this.entries.values()) {
-            entry.row().ifPresent(row -> byId.putIfAbsent(row.id(), entry));
-        }
+        this(new CatalogueBase(entries), Collections.emptySortedMap());
+    }
+
+    private Catalogue(CatalogueBase base, SortedMap<String, Entry> apart) {
+        this.base = base;
+        this.apart = apart;
+    }
+
+    /** Returns a catalogue with this entry in the place of the one with the same path. */
+    Catalogue with(Entry entry) {
+        var next = new TreeMap<>(apart);
+        next.put(entry.path(), entry);
+        var changed = new Catalogue(base, Collections.unmodifiableSortedMap(next));
+        return next.size() <= MOST_APART ? changed : new Catalogue(changed.asMap());
     }
 
     /**
@@ -53,7 +71,7 @@ public final class Catalogue {
      * @return the entries
      */
     public Collection<Entry> entries() {
-        return entries.values();
+        return asMap().values();
     }
 
     /**
@@ -62,7 +80,7 @@ public final class Catalogue {
      * @return the rows
      */
     public Stream<Row> rows() {
-        return entries.values().stream().map(Entry::row).flatMap(Optional::stream);
+        return asMap().values().stream().map(Entry::row).flatMap(Optional::stream);
     }
 
     /**
@@ -72,7 +90,7 @@ public final class Catalogue {
      * @return the rows
      */
     public Stream<Row> rows(Kind kind) {
-        return rows().filter(row -> row.kind() == kind);
+        return mixed(base.rows(kind).stream(), row -> row.kind() == kind);
     }
 
     /**
@@ -82,7 +100,8 @@ public final class Catalogue {
      * @return the entry, or empty if there is no such file
      */
     public Optional<Entry> entry(String path) {
-        return Optional.ofNullable(entries.get(path));
+        var changed = apart.get(path);
+        return changed != null ? Optional.of(changed) : base.entry(path);
     }
 
     /**
@@ -92,7 +111,7 @@ public final class Catalogue {
      * @return its row; of two with the same id, the first by path
      */
     public Optional<Row> byId(String id) {
-        return Optional.ofNullable(byId.get(id)).flatMap(Entry::row);
+        return mixed(base.rows(id).stream(), row -> row.id().equals(id)).findFirst();
     }
 
     /**
@@ -113,11 +132,38 @@ public final class Catalogue {
      * @return rows of other files
      */
     public Stream<Row> referringTo(String path) {
-        return rows().filter(row -> !row.path().equals(path))
-                .filter(row -> row.references().stream().anyMatch(target -> target.path().equals(path)));
+        return mixed(base.referringTo(path).stream(), row -> row.refersTo(path))
+                .filter(row -> !row.path().equals(path));
     }
 
-    SortedMap<String, Entry> asMap() {
-        return entries;
+    /** Puts the rows of changed files in the place of the older ones, ordered by path. */
+    private Stream<Row> mixed(Stream<Row> rows, Predicate<Row> wanted) {
+        if (apart.isEmpty()) {
+            return rows;
+        }
+        var changed = apart.values().stream().map(Entry::row).flatMap(Optional::stream)
+                .filter(wanted);
+        return Stream.concat(rows.filter(row -> !apart.containsKey(row.path())), changed)
+                .sorted(Comparator.comparing(Row::path));
+    }
+
+    /** Tells whether these are the very same entries. */
+    boolean isSameAs(Catalogue other) {
+        var own = asMap();
+        return own.size() == other.asMap().size()
+                && own.values().stream().allMatch(entry -> other.entry(entry.path()).orElse(null) == entry);
+    }
+
+    /** Returns all entries by path. */
+    synchronized SortedMap<String, Entry> asMap() {
+        if (apart.isEmpty()) {
+            return base.entries();
+        }
+        if (together == null) {
+            var all = new TreeMap<>(base.entries());
+            all.putAll(apart);
+            together = Collections.unmodifiableSortedMap(all);
+        }
+        return together;
     }
 }

@@ -29,7 +29,7 @@ import org.benchlore.store.Catalogue.Stamp;
 final class CatalogueFile {
 
     private static final int MAGIC = 0x424c4341;
-    private static final int VERSION = 2;
+    private static final int VERSION = 3;
     private static final int HASH_LENGTH = 64;
 
     private final Path file;
@@ -116,6 +116,7 @@ final class CatalogueFile {
         writeAll(out, row.references(), CatalogueFile::address);
         writeAll(out, row.innerIds(), CatalogueFile::text);
         writeAll(out, row.job().stream().toList(), CatalogueFile::writeJob);
+        out.writeInt(row.naming());
     }
 
     private static Row readRow(DataInputStream in, String path) throws IOException {
@@ -128,7 +129,8 @@ final class CatalogueFile {
                 readAll(in, CatalogueFile::address), readAll(in, CatalogueFile::address),
                 readAll(in, CatalogueFile::text), readAll(in, CatalogueFile::text),
                 readAll(in, CatalogueFile::address).stream().findFirst(), readAll(in, CatalogueFile::address),
-                Set.copyOf(readAll(in, CatalogueFile::text)), readAll(in, CatalogueFile::readJob).stream().findFirst());
+                Set.copyOf(readAll(in, CatalogueFile::text)), readAll(in, CatalogueFile::readJob).stream().findFirst(),
+                in.readInt());
     }
 
     private static void writeJob(DataOutputStream out, Row.JobFacts job) throws IOException {

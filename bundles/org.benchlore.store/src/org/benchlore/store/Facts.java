@@ -12,6 +12,7 @@ import java.util.TreeSet;
 
 import org.benchlore.model.Address;
 import org.benchlore.model.BookPackage.Literals;
+import org.benchlore.model.Component;
 import org.benchlore.model.Document;
 import org.benchlore.model.DoneWork;
 import org.benchlore.model.Element;
@@ -22,6 +23,7 @@ import org.benchlore.model.Kind;
 import org.benchlore.model.Machine;
 import org.benchlore.model.Procedure;
 import org.benchlore.model.Round;
+import org.benchlore.model.Titled;
 import org.benchlore.model.TopElement;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
@@ -43,6 +45,7 @@ final class Facts {
     private final Set<String> codes = new LinkedHashSet<>();
     private final Set<String> symptoms = new LinkedHashSet<>();
     private final Set<String> innerIds = new TreeSet<>();
+    private final List<Object> naming = new ArrayList<>();
 
     private Facts(String path, TopElement top) {
         this.path = path;
@@ -54,6 +57,7 @@ final class Facts {
     }
 
     private Row row(Kind kind) {
+        naming.add(ElementTitle.of(top));
         collect(top);
         top.eAllContents().forEachRemaining(this::collect);
         if (top instanceof Machine) {
@@ -62,15 +66,20 @@ final class Facts {
         if (top instanceof FaultCode code) {
             codes.add(code.getCode() == null ? code.getId() : code.getCode());
         }
-        var title = top.getTitle() == null || top.getTitle().isBlank() ? top.getId() : top.getTitle();
-        return new Row(new Address(path, top.getId()), kind, title, status(), date(), top.isInvented(),
+        return new Row(new Address(path, top.getId()), kind, ElementTitle.of(top), status(), date(), top.isInvented(),
                 List.copyOf(machines), List.copyOf(components), List.copyOf(codes), List.copyOf(symptoms), cause(),
-                List.copyOf(references), Set.copyOf(innerIds), jobFacts());
+                List.copyOf(references), Set.copyOf(innerIds), jobFacts(), naming.hashCode());
     }
 
     private void collect(EObject object) {
         if (object instanceof Element element && object != top && element.getId() != null) {
             innerIds.add(element.getId());
+            naming.add(element.getId());
+        }
+        if (object != top && object instanceof Titled titled) {
+            naming.add(titled.getTitle() == null ? "" : titled.getTitle());
+            naming.add(object instanceof Component component ? List.copyOf(component.getNames()) : List.of());
+            naming.add(object.eContainer() instanceof Element above && above.getId() != null ? above.getId() : "");
         }
         for (var feature : object.eClass().getEAllStructuralFeatures()) {
             if (feature instanceof EReference reference && !reference.isContainment()) {

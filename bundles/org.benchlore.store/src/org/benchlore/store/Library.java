@@ -31,6 +31,7 @@ public final class Library implements AutoCloseable {
     private final List<Consumer<Changes>> listeners = new CopyOnWriteArrayList<>();
     private volatile Catalogue catalogue;
     private LibraryLock lock;
+    private boolean isKept = true;
 
     private Library(Path root, CatalogueFile kept) {
         this.root = root;
@@ -180,7 +181,11 @@ public final class Library implements AutoCloseable {
      */
     public synchronized Changes refresh(IProgressMonitor monitor) throws IOException {
         var entries = new CatalogueScan(root, format).scan(catalogue.asMap(), monitor);
-        return publish(new Catalogue(entries));
+        var next = new Catalogue(entries);
+        isKept &= next.isSameAs(catalogue);
+        var changes = publish(next, Changes.between(catalogue, next));
+        keep();
+        return changes;
     }
 
     /**
@@ -201,6 +206,7 @@ public final class Library implements AutoCloseable {
 
     @Override
     public synchronized void close() {
+        keep();
         try {
             if (lock != null) {
                 lock.close();
@@ -222,13 +228,14 @@ public final class Library implements AutoCloseable {
     public synchronized LoadedFile save(TopElement element, Optional<String> base) throws LibraryException {
         var file = new LibrarySave(root, format, catalogue, lock != null).save(element, base);
         loaded.put(file.path(), new SoftReference<>(file));
-        var entries = new java.util.TreeMap<>(catalogue.asMap());
         try {
-            entries.put(file.path(), CatalogueScan.entry(LibraryFiles.stamp(root.resolve(file.path())), file));
+            var entry = CatalogueScan.entry(LibraryFiles.stamp(root.resolve(file.path())), file);
+            var next = catalogue.with(entry);
+            isKept = false;
+            publish(next, Changes.of(catalogue, next, file.path()));
         } catch (IOException e) {
             throw new LibraryException(file.path() + " was saved but cannot be read back: check the disk", e);
         }
-        publish(new Catalogue(entries));
         return file;
     }
 
@@ -243,22 +250,37 @@ public final class Library implements AutoCloseable {
         return () -> listeners.remove(listener);
     }
 
-    private Changes publish(Catalogue next) {
-        var changes = Changes.between(catalogue, next);
+    private Changes publish(Catalogue next, Changes changes) {
         catalogue = next;
-        changes.changed().forEach(loaded::remove);
+        changes.changed().forEach(path -> {
+            if (!isLoadedAs(path, next)) {
+                loaded.remove(path);
+            }
+        });
         changes.removed().forEach(loaded::remove);
-        keep();
         if (!changes.isEmpty()) {
             listeners.forEach(listener -> listener.accept(changes));
         }
         return changes;
     }
 
-    /** The catalogue on the disk only saves time, so a cache that cannot be written is no reason to stop. */
-    private void keep() {
+    private boolean isLoadedAs(String path, Catalogue next) {
+        var reference = loaded.get(path);
+        var file = reference == null ? null : reference.get();
+        return file != null && next.entry(path).filter(entry -> entry.hash().equals(file.hash())).isPresent();
+    }
+
+    /**
+     * Keeps the facts on the disk for the next start. Done when the library is opened and closed and when there is
+     * time, not on a save; without it the next start only takes longer.
+     */
+    public synchronized void keep() {
+        if (isKept) {
+            return;
+        }
         try {
             kept.write(catalogue.entries());
+            isKept = true;
         } catch (IOException e) {
             System.getLogger(Library.class.getName())
                     .log(System.Logger.Level.INFO, "The catalogue cannot be kept for the next start", e);

@@ -15,7 +15,7 @@ import org.benchlore.model.Kind;
  *
  * @param address where the element stands
  * @param kind its kind
- * @param title its title, or its id where it has none
+ * @param title its title; where it has none, a note's first words, else its id
  * @param status a literal of the status of its kind, empty for kinds without one
  * @param date its day, where its kind has one
  * @param invented whether it is demonstration data
@@ -27,11 +27,12 @@ import org.benchlore.model.Kind;
  * @param references every element it refers to, in order of appearance, each once
  * @param innerIds ids of the elements in it
  * @param job facts of a job record
+ * @param naming another number whenever a name by which others call this element, or one in it, changes
  */
 public record Row(Address address, Kind kind, String title, String status, Optional<LocalDate> date,
         boolean invented, List<Address> machines, List<Address> components, List<String> codes,
         List<String> symptoms, Optional<Address> cause, List<Address> references, Set<String> innerIds,
-        Optional<JobFacts> job) {
+        Optional<JobFacts> job, int naming) {
 
     /**
      * Facts of a job record, as counting needs them.
@@ -64,5 +65,15 @@ public record Row(Address address, Kind kind, String title, String status, Optio
      */
     public String path() {
         return address.path();
+    }
+
+    /**
+     * Tells whether the element refers to another file's element or to one in it.
+     *
+     * @param path path of a file
+     * @return true if it does
+     */
+    public boolean refersTo(String path) {
+        return references.stream().anyMatch(target -> target.path().equals(path));
     }
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package org.benchlore.ui.tree;
+package org.benchlore.store;
 
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -10,11 +10,9 @@ import java.util.stream.Stream;
 
 import org.benchlore.model.Component;
 import org.benchlore.model.Machine;
-import org.benchlore.store.Library;
-import org.benchlore.store.Row;
 
 /** The systems of a machine, which are its uppermost components, and what belongs to which. */
-final class Systems {
+public final class Systems {
 
     private final String path;
     private final Set<String> names = new LinkedHashSet<>();
@@ -24,7 +22,14 @@ final class Systems {
         this.path = path;
     }
 
-    static Systems of(Library library, Row machine) {
+    /**
+     * Reads the systems of a machine.
+     *
+     * @param library the library
+     * @param machine row of the machine
+     * @return its systems, none if its file cannot be read
+     */
+    public static Systems of(Library library, Row machine) {
         var systems = new Systems(machine.path());
         library.top(machine.id()).filter(Machine.class::isInstance).map(Machine.class::cast)
                 .ifPresent(found -> found.getComponents().forEach(systems::add));
@@ -42,13 +47,22 @@ final class Systems {
         component.getComponents().forEach(below -> place(below, name));
     }
 
-    /** Returns the names in the machine's own order. */
-    Stream<String> names() {
+    /**
+     * Returns the names in the machine's own order.
+     *
+     * @return titles of the uppermost components
+     */
+    public Stream<String> names() {
         return names.stream();
     }
 
-    /** Returns the systems that an element speaks of, none if it names no component of this machine. */
-    List<String> of(Row row) {
+    /**
+     * Returns the systems that an element speaks of.
+     *
+     * @param row an element's row
+     * @return their names, none if it names no component of this machine
+     */
+    public List<String> of(Row row) {
         return row.components().stream().filter(address -> address.path().equals(path))
                 .map(address -> systemById.get(address.id())).filter(name -> name != null).distinct().toList();
     }

@@ -99,6 +99,20 @@ public final class OpenLibrary implements AutoCloseable {
         }
     }
 
+    /**
+     * Keeps on the disk what is known of the last changes, for other processes and the next start. It changes nothing in
+     * the library; call it when nobody waits.
+     */
+    public void settle() {
+        try {
+            search.commit();
+            library.keep();
+        } catch (IOException e) {
+            System.getLogger(OpenLibrary.class.getName()).log(System.Logger.Level.INFO,
+                    "What is known of the last changes could not be kept; the next start takes longer", e);
+        }
+    }
+
     private void index(Changes changes) {
         try {
             search.update(changes, new NullProgressMonitor());

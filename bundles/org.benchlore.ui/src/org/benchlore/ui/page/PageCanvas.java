@@ -20,7 +20,7 @@ import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Composite;
 
 /** Shows a page in one read-only text widget and lays it out anew when its width, size or colours change. */
-final class PageCanvas {
+public final class PageCanvas {
 
     private static final int MARGIN = 14;
     private static final int RESIZE_PAUSE = 120;
@@ -38,9 +38,17 @@ final class PageCanvas {
     private PageText shown = new PageText("", List.of(), List.of(), List.of(), List.of(), List.of());
     private int width;
 
-    PageCanvas(Composite parent, int zoom, Consumer<Address> opener) {
+    /**
+     * Makes an empty page.
+     *
+     * @param parent holds it
+     * @param id of the widget, for tests
+     * @param zoom size in per cent
+     * @param opener opens what a link leads to
+     */
+    public PageCanvas(Composite parent, String id, int zoom, Consumer<Address> opener) {
         text = new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
-        text.setData(Ids.WIDGET_ID, "page.text");
+        text.setData(Ids.WIDGET_ID, id);
         text.setData("org.eclipse.e4.ui.css.id", "benchlore-page");
         text.setMargins(MARGIN, 0, MARGIN, 0);
         var palette = new Palette();
@@ -54,7 +62,12 @@ final class PageCanvas {
         palette.onChange(text, layOut);
     }
 
-    StyledText control() {
+    /**
+     * Returns the widget.
+     *
+     * @return a read-only text
+     */
+    public StyledText control() {
         return text;
     }
 
@@ -62,7 +75,13 @@ final class PageCanvas {
         return shown;
     }
 
-    void show(Page next, Map<String, ImageData> images) {
+    /**
+     * Shows a page in place of the one before.
+     *
+     * @param next the page
+     * @param images its pictures by file
+     */
+    public void show(Page next, Map<String, ImageData> images) {
         page = next;
         pictures.use(images);
         layOut();
@@ -109,8 +128,8 @@ final class PageCanvas {
         pictures.place(next, inner);
         if (same) {
             text.setSelection(selection);
-            text.setTopPixel(top);
         }
+        text.setTopPixel(same ? top : 0);
         text.setRedraw(true);
     }
 

@@ -2,8 +2,11 @@
 package org.benchlore.ui.page;
 
 import org.benchlore.model.Address;
+import org.benchlore.ui.Ids;
+import org.benchlore.ui.Keys;
 import org.benchlore.ui.WindowThread;
 import org.benchlore.ui.look.Icons;
+import org.benchlore.ui.search.SearchView;
 import org.benchlore.ui.session.LibrarySession;
 import org.benchlore.ui.session.SessionMemory;
 import org.eclipse.core.commands.AbstractHandler;
@@ -11,6 +14,7 @@ import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
@@ -46,7 +50,9 @@ public final class PageEditor extends EditorPart {
         session = getSite().getService(LibrarySession.class);
         var memory = getSite().getService(SessionMemory.class);
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
-        canvas = new PageCanvas(parent, memory.zoom(), new PageOpener(getSite().getPage(), session)::open);
+        canvas = new PageCanvas(parent, "page.text", memory.zoom(),
+                new PageOpener(getSite().getPage(), session)::open);
+        Keys.on(canvas.control(), SWT.ESC, this::goToSearch);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas.control());
         findBar = new FindBar(parent, canvas.control());
         icons = new Icons(parent);
@@ -56,6 +62,14 @@ public final class PageEditor extends EditorPart {
         unlisten = session.onChange(event -> ask(""));
         unlistenZoom = memory.onZoom(percent -> canvas.zoom(percent));
         ask("");
+    }
+
+    /** Goes back to the list that the page was probably opened from. */
+    private void goToSearch() {
+        if (getSite().getPage().findView(Ids.SEARCH_VIEW) instanceof SearchView search) {
+            getSite().getPage().activate(search);
+            search.returnTo();
+        }
     }
 
     private void provideFind() {

@@ -4,14 +4,15 @@ package org.benchlore.ui.search;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
+import java.util.function.Function;
 
 import org.benchlore.model.Address;
 import org.benchlore.search.Hit;
+import org.benchlore.search.Passage;
 import org.benchlore.store.Catalogue;
-import org.benchlore.store.Row;
-import org.benchlore.ui.look.Icons;
-import org.benchlore.ui.look.Words;
+import org.benchlore.ui.Ids;
+import org.benchlore.ui.Keys;
+import org.benchlore.ui.look.Palette;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.swt.SWT;
@@ -20,30 +21,26 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 
-/** A native table of hits. */
+/** A native table of hits; those that hold only some of the words stand below a heading, which cannot be selected. */
 final class HitTable {
 
     private final Table table;
-    private final Icons icons;
+    private List<Hit> shown = List.of();
+    private int last;
+    private Consumer<Optional<Hit>> listener = hit -> { };
 
-    /** Fills a parent, which must hold nothing else. */
-    HitTable(Composite parent) {
+    /** Fills a parent, which must hold nothing else; {@code passages} gives what is known of a hit already. */
+    HitTable(Composite parent, Function<Hit, Optional<Passage>> passages) {
         var layout = new TableColumnLayout();
         parent.setLayout(layout);
         table = new Table(parent, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL);
-        icons = new Icons(table);
-        table.setHeaderVisible(true);
-        column(layout, Messages.columnTitle, 46, 180);
-        column(layout, Messages.columnKind, 10, 80);
-        column(layout, Messages.columnMachine, 16, 80);
-        column(layout, Messages.columnState, 8, 70);
-        column(layout, Messages.columnWhy, 20, 80);
-    }
-
-    private void column(TableColumnLayout layout, String title, int weight, int least) {
-        var column = new TableColumn(table, SWT.NONE);
-        column.setText(title);
-        layout.setColumnData(column, new ColumnWeightData(weight, least, true));
+        table.setData(Ids.WIDGET_ID, "search.hits");
+        Keys.name(table, Messages.hitsName);
+        layout.setColumnData(new TableColumn(table, SWT.NONE), new ColumnWeightData(1, 40, false));
+        var palette = new Palette();
+        new HitPainter(table, palette, passages);
+        palette.onChange(table, table::redraw);
+        table.addListener(SWT.Selection, event -> selectionMoved());
     }
 
     Table control() {
@@ -54,42 +51,94 @@ final class HitTable {
         table.addListener(SWT.DefaultSelection, event -> selected().ifPresent(hit -> opener.accept(hit.row().address())));
     }
 
-    void onSelect(Consumer<Optional<Hit>> listener) {
-        table.addListener(SWT.Selection, event -> listener.accept(selected()));
+    void onSelect(Consumer<Optional<Hit>> next) {
+        listener = next;
+    }
+
+    private void selectionMoved() {
+        int now = table.getSelectionIndex();
+        if (now >= 0 && isHeading(now)) {
+            int beside = now > last && now + 1 < table.getItemCount() || now == 0 ? now + 1 : now - 1;
+            table.setSelection(beside);
+            now = beside;
+        }
+        last = now;
+        listener.accept(selected());
+    }
+
+    private boolean isHeading(int index) {
+        return !(table.getItem(index).getData() instanceof HitLine);
     }
 
     Optional<Hit> selected() {
         var selection = table.getSelection();
-        return selection.length == 0 ? Optional.empty() : Optional.of((Hit) selection[0].getData());
+        return selection.length == 0 || !(selection[0].getData() instanceof HitLine line) ? Optional.empty()
+                : Optional.of(line.hit());
     }
 
+    boolean isEmpty() {
+        return shown.isEmpty();
+    }
+
+    /** Shows hits; the selection stays where it is in the same hits and while the cursor is in the list. */
     void show(List<Hit> hits, Catalogue catalogue) {
+        var before = table.isFocusControl() ? selected().map(hit -> hit.row().path()) : Optional.<String>empty();
+        if (isSame(hits)) {
+            table.redraw();
+            return;
+        }
+        shown = hits;
         table.setRedraw(false);
         table.removeAll();
-        hits.forEach(hit -> add(hit, catalogue));
+        for (int i = 0; i < hits.size(); i++) {
+            if (!hits.get(i).whole() && (i == 0 || hits.get(i - 1).whole())) {
+                new TableItem(table, SWT.NONE).setText(i == 0 ? Messages.noneHoldsAll : Messages.onlySomeWords);
+            }
+            add(HitLine.of(hits.get(i), catalogue));
+        }
+        select(before);
         table.setRedraw(true);
+        listener.accept(selected());
     }
 
-    private void add(Hit hit, Catalogue catalogue) {
-        var row = hit.row();
-        var item = new TableItem(table, SWT.NONE);
-        item.setData(hit);
-        item.setImage(icons.of(row.kind()));
-        item.setText(new String[] {row.title(), Words.one(row.kind()), machines(row, catalogue),
-            Words.state(row.status()), String.join(", ", hit.why())});
-    }
-
-    private static String machines(Row row, Catalogue catalogue) {
-        return row.machines().stream().map(catalogue::at).flatMap(Optional::stream).map(Row::title).distinct()
-                .collect(Collectors.joining(", "));
-    }
-
-    void focusFirst() {
-        if (table.getItemCount() > 0) {
-            table.setFocus();
-            if (table.getSelectionCount() == 0) {
-                table.setSelection(0);
+    private boolean isSame(List<Hit> hits) {
+        if (hits.size() != shown.size()) {
+            return false;
+        }
+        for (int i = 0; i < hits.size(); i++) {
+            if (hits.get(i).row() != shown.get(i).row() || hits.get(i).whole() != shown.get(i).whole()) {
+                return false;
             }
         }
+        return true;
+    }
+
+    private void add(HitLine line) {
+        var item = new TableItem(table, SWT.NONE);
+        item.setData(line);
+        item.setText(line.spoken());
+    }
+
+    private void select(Optional<String> path) {
+        int first = -1;
+        for (int i = 0; i < table.getItemCount(); i++) {
+            if (table.getItem(i).getData() instanceof HitLine line) {
+                first = first < 0 ? i : first;
+                if (path.filter(line.hit().row().path()::equals).isPresent()) {
+                    first = i;
+                    break;
+                }
+            }
+        }
+        table.setSelection(first);
+        last = first;
+    }
+
+    void focus() {
+        table.setFocus();
+        if (table.getSelectionCount() == 0) {
+            select(Optional.empty());
+        }
+        listener.accept(selected());
     }
 }

@@ -1,45 +1,63 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.ui.search;
 
-import java.util.Optional;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
 
+import org.benchlore.model.Address;
+import org.benchlore.page.Page;
 import org.benchlore.search.Hit;
-import org.benchlore.ui.Ids;
+import org.benchlore.ui.Keys;
+import org.benchlore.ui.LatestJob;
+import org.benchlore.ui.WindowThread;
+import org.benchlore.ui.page.PageCanvas;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.StyleRange;
-import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 
-/** The passage of a hit, what fits in it in bold; or what to do where there is no hit. */
+/** What a hit is, why it is one, and what belongs to it; made away from the window's thread. */
 final class Preview {
 
-    private final StyledText text;
+    private static final int PAUSE = 60;
+    private static final int MOST_RELATED = 6;
+    private static final int SIZE = 94;
 
-    Preview(Composite parent) {
-        text = new StyledText(parent, SWT.READ_ONLY | SWT.WRAP | SWT.NO_FOCUS);
-        text.setEditable(false);
-        text.setCaret(null);
-        text.setData(Ids.WIDGET_ID, "search.preview");
-        text.setData("org.eclipse.e4.ui.css.id", "benchlore-preview");
+    private final PageCanvas canvas;
+    private final LatestJob<Wish, Page> job;
+
+    private record Wish(Question question, Hit hit) {
     }
 
-    StyledText control() {
-        return text;
+    Preview(Composite parent, Consumer<Address> opener, Runnable leave) {
+        canvas = new PageCanvas(parent, "search.preview", SIZE, opener);
+        Keys.name(canvas.control(), Messages.previewName);
+        Keys.on(canvas.control(), SWT.ESC, leave);
+        job = new LatestJob<>(Messages.searching, Preview::make, new WindowThread(canvas.control()),
+                (wish, page) -> canvas.show(page, Map.of()));
     }
 
-    void show(Optional<Hit> hit) {
-        say(hit.map(Hit::excerpt).orElse(""));
-        hit.ifPresent(found -> found.marks().forEach(mark -> bold(mark.start(), mark.end())));
+    Control control() {
+        return canvas.control();
     }
 
-    private void bold(int start, int end) {
-        int length = text.getCharCount();
-        if (start >= 0 && start < end && end <= length) {
-            text.setStyleRange(new StyleRange(start, end - start, null, null, SWT.BOLD));
-        }
+    void show(Question question, Hit hit) {
+        job.ask(new Wish(question, hit), PAUSE);
     }
 
-    void say(String words) {
-        text.setText(words);
+    void clear() {
+        job.forget();
+        canvas.show(new Page("", List.of()), Map.of());
+    }
+
+    void forget() {
+        job.forget();
+    }
+
+    private static Page make(Wish wish) {
+        var row = wish.hit().row();
+        var search = wish.question().library().library().search();
+        var passage = search.passages(wish.question().query(), List.of(row)).get(0);
+        return new PreviewPage(row, passage, search.related(row, MOST_RELATED), wish.question().catalogue()).page();
     }
 }

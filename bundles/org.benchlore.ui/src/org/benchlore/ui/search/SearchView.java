@@ -3,161 +3,168 @@ package org.benchlore.ui.search;
 
 import java.util.Optional;
 
+import org.benchlore.model.Address;
 import org.benchlore.search.Query;
-import org.benchlore.ui.Ids;
+import org.benchlore.search.Results;
 import org.benchlore.ui.Keys;
 import org.benchlore.ui.WindowThread;
+import org.benchlore.ui.commands.LibraryDialogs;
+import org.benchlore.ui.note.NoteDialog;
 import org.benchlore.ui.page.PageOpener;
 import org.benchlore.ui.session.LibrarySession;
+import org.benchlore.ui.session.SessionEvent;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.part.ViewPart;
 
 /** Finds everything from one field, while it is typed. */
 public final class SearchView extends ViewPart {
 
-    private static final int TYPING_PAUSE = 120;
-    private static final int MOST_HITS = 200;
-    private static final int PREVIEW_HEIGHT = 38;
+    private static final int MOST_HITS = 100;
 
     private LibrarySession session;
-    private SearchJob job;
-    private Text field;
-    private Scope scope;
-    private Label count;
-    private HitTable hits;
-    private Preview preview;
+    private Asker asker;
+    private SearchBar bar;
+    private MeantLine meant;
+    private SearchBody body;
+    private Guidance guidance;
     private Runnable unlisten = () -> { };
-    private String answered = "";
+    private boolean answered;
     private boolean openWhenAnswered;
 
     @Override
     public void createPartControl(Composite parent) {
         session = getSite().getService(LibrarySession.class);
-        var thread = new WindowThread(parent);
-        job = new SearchJob(answer -> thread.run(() -> show(answer)));
         GridLayoutFactory.fillDefaults().margins(4, 4).spacing(0, 4).applyTo(parent);
-        createField(parent);
-        createHits(parent);
-        preview = new Preview(parent);
-        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, PREVIEW_HEIGHT).applyTo(preview.control());
-        unlisten = session.onChange(event -> libraryChanged());
-        libraryChanged();
+        asker = new Asker(new WindowThread(parent), this::show);
+        bar = new SearchBar(parent, () -> ask(true), () -> ask(false));
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(bar.control());
+        meant = new MeantLine(parent, text -> bar.type(text));
+        body = new SearchBody(parent, this::open, () -> bar.focusField());
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(body.control());
+        guidance = new Guidance(body.guide(), doing());
+        bar.field().addListener(SWT.DefaultSelection, event -> openFirst());
+        Keys.on(bar.field(), SWT.ARROW_DOWN, body::focus);
+        unlisten = session.onChange(this::libraryChanged);
+        begin();
     }
 
-    private void createField(Composite parent) {
-        var line = new Composite(parent, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
-        GridLayoutFactory.fillDefaults().numColumns(4).spacing(6, 0).applyTo(line);
-        field = new Text(line, SWT.SEARCH | SWT.ICON_CANCEL | SWT.ICON_SEARCH);
-        field.setMessage(Messages.fieldHint);
-        field.setData(Ids.WIDGET_ID, "search.field");
-        GridDataFactory.fillDefaults().grab(true, false).hint(200, SWT.DEFAULT).applyTo(field);
-        field.addModifyListener(event -> ask(TYPING_PAUSE));
-        field.addListener(SWT.DefaultSelection, event -> openFirst());
-        Keys.on(field, SWT.ARROW_DOWN, this::goToHits);
-        Keys.on(field, SWT.ESC, () -> field.setText(""));
-        scope = new Scope(line, () -> ask(0));
-        count = new Label(line, SWT.RIGHT);
-        count.setData(Ids.WIDGET_ID, "search.count");
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).hint(90, SWT.DEFAULT).applyTo(count);
+    private Guidance.Doing doing() {
+        var dialogs = new LibraryDialogs(getSite().getShell(), session);
+        return new Guidance.Doing(bar::type, bar.filters()::removeAll, this::writeNote, session::openDemonstration,
+                dialogs::open);
     }
 
-    private void createHits(Composite parent) {
-        var frame = new Composite(parent, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(frame);
-        hits = new HitTable(frame);
-        hits.control().setData(Ids.WIDGET_ID, "search.hits");
-        Keys.name(hits.control(), Messages.hitsName);
-        hits.onOpen(new PageOpener(getSite().getPage(), session)::open);
-        hits.onSelect(preview -> this.preview.show(preview));
-        Keys.on(hits.control(), SWT.ESC, () -> field.setFocus());
+    private void writeNote(String text) {
+        new NoteDialog(getSite().getWorkbenchWindow(), text).open();
     }
 
-    private void goToHits() {
-        hits.focusFirst();
-        preview.show(hits.selected());
+    private void open(Address address) {
+        new PageOpener(getSite().getPage(), session).open(address);
     }
 
-    /** Enter in the field opens the first hit, and waits for the answer where one is still to come. */
-    private void openFirst() {
-        if (!field.getText().equals(answered)) {
-            openWhenAnswered = true;
-        } else if (hits.control().getItemCount() > 0) {
-            goToHits();
-            hits.selected().ifPresent(hit -> new PageOpener(getSite().getPage(), session).open(hit.row().address()));
+    private void libraryChanged(SessionEvent event) {
+        if (!bar.control().isDisposed()) {
+            if (!(event instanceof SessionEvent.LibraryChanged)) {
+                bar.filters().reset();
+            }
+            begin();
         }
     }
 
-    private void libraryChanged() {
-        if (!field.isDisposed()) {
-            scope.offer(session.current());
-            field.setEnabled(session.current().isPresent());
-            ask(0);
-        }
+    private void begin() {
+        bar.field().setEnabled(session.current().isPresent());
+        ask(false);
     }
 
-    private void ask(long delay) {
+    private void ask(boolean typing) {
         openWhenAnswered = false;
-        answered = "";
-        if (session.current().isEmpty() || field.getText().isBlank()) {
-            job.forget();
+        answered = false;
+        if (session.current().isEmpty() || bar.field().getText().isBlank()) {
             clear();
+            return;
+        }
+        bar.filters().setStale(true);
+        var query = new Query(bar.field().getText(), bar.filters().chosenValues(), MOST_HITS, false);
+        var question = new Question(session.current().orElseThrow(), query);
+        if (typing) {
+            asker.askWhileTyping(question);
         } else {
-            var query = new Query(field.getText(), scope.kind(), scope.machine(), MOST_HITS);
-            job.ask(new SearchJob.Question(session.current().get(), query), delay);
+            asker.askNow(question);
         }
     }
 
     private void clear() {
-        hits.control().removeAll();
-        count.setText("");
-        preview.say(session.current().isEmpty() ? Messages.noLibrary : Messages.howToSearch);
+        asker.forget();
+        body.results().forget();
+        bar.showNoCount();
+        bar.filters().clear();
+        meant.show(Optional.empty());
+        body.showGuide();
+        session.current().ifPresentOrElse(guidance::nothingTyped, guidance::noLibrary);
     }
 
-    private void show(SearchJob.Answer answer) {
-        if (!answer.question().query().text().equals(field.getText())) {
-            return;
+    private void show(Question question, Results results) {
+        answered = true;
+        bar.showCount(results);
+        meant.show(results.meant());
+        if (question.query().counted()) {
+            bar.filters().show(results.counts(), question.catalogue());
         }
-        var results = answer.results();
-        hits.show(results.hits(), answer.question().library().library().library().catalogue());
-        count.setText(NLS.bind(Messages.foundCount, results.total()));
-        if (results.hits().isEmpty()) {
-            preview.say(nothingFound(answer.question().query()));
-        } else if (results.loosened()) {
-            preview.say(Messages.onlySomeWords);
-        } else {
-            preview.show(Optional.of(results.hits().get(0)));
-        }
-        answered = field.getText();
+        showHits(question, results);
         if (openWhenAnswered) {
-            openWhenAnswered = false;
             openFirst();
         }
     }
 
-    private static String nothingFound(Query query) {
-        var narrowed = query.kind().isPresent() || query.machine().isPresent();
-        return NLS.bind(narrowed ? Messages.nothingFoundHere : Messages.nothingFound, query.text().strip());
+    private void showHits(Question question, Results results) {
+        if (results.hits().isEmpty()) {
+            body.showGuide();
+            guidance.nothingFound(question);
+        } else {
+            guidance.forget();
+            body.results().show(question, results);
+            body.showResults();
+        }
+    }
+
+    /** Enter in the field opens the first hit, and waits for the answer where one is still to come. */
+    private void openFirst() {
+        openWhenAnswered = !answered && !bar.field().getText().isBlank();
+        if (answered) {
+            body.focus();
+            if (body.showsResults()) {
+                body.results().hits().selected().ifPresent(hit -> open(hit.row().address()));
+            }
+        }
+    }
+
+    /** Goes back to where a page was opened from: the list if there is one, else the field. */
+    public void returnTo() {
+        if (body.showsResults()) {
+            bar.field().clearSelection();
+            body.focus();
+        } else {
+            bar.focusField();
+        }
     }
 
     /** Puts the cursor into the field, with what is in it selected. */
     @Override
     public void setFocus() {
-        field.setFocus();
-        field.selectAll();
+        bar.field().setFocus();
+        bar.field().selectAll();
     }
 
     @Override
     public void dispose() {
         unlisten.run();
-        if (job != null) {
-            job.forget();
+        if (asker != null) {
+            asker.forget();
+            body.results().forget();
+            guidance.forget();
         }
         super.dispose();
     }

@@ -142,15 +142,21 @@ public final class LibrarySession implements IDisposable {
         lastRefresh = System.nanoTime();
         memory.rememberLibrary(opened.library().library().root());
         tell(new SessionEvent.LibraryOpened(opened));
+        new WarmUpJob(opened.library(), () -> isShown(opened.library())).schedule();
         if (old != null) {
             schedule(new CloseJob(old.library()));
         }
     }
 
+    private boolean isShown(OpenLibrary library) {
+        var now = current;
+        return now != null && now.library() == library;
+    }
+
     private void changed(OpenLibrary library, Changes changes) {
         var now = Opened.of(library);
         window.execute(() -> {
-            if (current != null && current.library() == library) {
+            if (isShown(library)) {
                 current = now;
                 tell(new SessionEvent.LibraryChanged(now, changes));
             }

@@ -10,6 +10,8 @@ final class Messages extends NLS {
     public static String opening;
     public static String openingFailed;
     public static String refreshing;
+    public static String warmingUp;
+    public static String warmingUpFailed;
 
     static {
         NLS.initializeMessages(Messages.class.getPackageName() + ".messages", Messages.class);

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import org.benchlore.model.Kind;
 import org.benchlore.store.Library;
 import org.benchlore.store.Row;
+import org.benchlore.store.Systems;
 import org.benchlore.ui.look.Words;
 
 /** Builds the tree of a library from its facts; loads nothing but the machines, for the names of their systems. */

@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.benchlore.ui.look.Appearance;
+import org.benchlore.ui.look.Palette;
 import org.benchlore.ui.page.PageOpener;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -77,10 +79,21 @@ class AppearanceTest {
         }
     }
 
+    private void searchIsReadable() {
+        var palette = new Palette();
+        assertTrue(contrast(palette.color("MARK_WORDS"), palette.color("MARK")) >= READABLE);
+        var hits = new SearchDriver(window).search("teach in");
+        assertTrue(contrast(palette.color("LABEL"), hits.getBackground()) >= READABLE);
+        var filter = window.find("search.filter.kind", Button.class);
+        window.waitUntil("counts are no longer grey", () -> !filter.getForeground().equals(palette.color("LABEL")));
+        assertTrue(contrast(filter.getForeground(), hits.getBackground()) >= READABLE);
+    }
+
     @Test
     void wordsAreReadableInTheLightWindow() {
         choose(Appearance.Mode.LIGHT, false);
         everythingIsReadable();
+        searchIsReadable();
         window.screenshot("light");
     }
 
@@ -88,6 +101,7 @@ class AppearanceTest {
     void wordsAreReadableInTheDarkWindow() {
         choose(Appearance.Mode.DARK, true);
         everythingIsReadable();
+        searchIsReadable();
         window.screenshot("dark");
         choose(Appearance.Mode.LIGHT, false);
     }

@@ -41,14 +41,24 @@ final class WindowDriver {
         waitUntil("the window is active", () -> display.getActiveShell() == shell());
     }
 
-    /** Returns the widget with an id; waits for it to appear. */
+    /** Returns the widget with an id, in the window or a dialog; waits for it to appear. */
     <T extends Control> T find(String id, Class<T> type) {
-        waitUntil("there is a widget '" + id + "'", () -> !all(shell(), id, type).isEmpty());
-        return all(shell(), id, type).get(0);
+        waitUntil("there is a widget '" + id + "'", () -> !all(id, type).isEmpty());
+        return all(id, type).get(0);
     }
 
     boolean has(String id) {
-        return !all(shell(), id, Control.class).isEmpty();
+        return !all(id, Control.class).isEmpty();
+    }
+
+    private <T extends Control> List<T> all(String id, Class<T> type) {
+        var found = new ArrayList<T>();
+        for (var one : display.getShells()) {
+            if (one.isVisible()) {
+                found.addAll(all(one, id, type));
+            }
+        }
+        return found;
     }
 
     private static <T extends Control> List<T> all(Composite parent, String id, Class<T> type) {
