@@ -132,6 +132,9 @@ final class HitTable {
         }
         table.setSelection(first);
         last = first;
+        if (first > 0 && isHeading(first - 1)) {
+            table.setTopIndex(first - 1);
+        }
     }
 
     void focus() {
