@@ -81,7 +81,7 @@ final class Finder {
     private TotalHits add(org.apache.lucene.search.Query asked, boolean whole) throws IOException {
         int window = Math.max(Mix.LEAST_WINDOW, query.limit() * Mix.WINDOW) + taken.size();
         var found = searcher.search(narrowing.of(asked), new TopScoreDocCollectorManager(window, null, window));
-        var ranked = new Ranking(searcher, typed, query.narrowedTo().get(Facet.MACHINE)).ranked(notTaken(found));
+        var ranked = new Ranking(searcher, groups, query.narrowedTo().get(Facet.MACHINE)).ranked(notTaken(found));
         for (ScoreDoc row : ranked) {
             if (hits.size() == query.limit()) {
                 break;

@@ -17,8 +17,9 @@ sealed interface Group {
      * @param forms its forms, the typed one first
      * @param beginning what other words may begin with, empty if the last word is finished or the forms are all of them
      * @param isKnown whether any form stands in the library at all
+     * @param leading the form that counts as typed: the likeliest one where the typed one is in no element
      */
-    record Words(String typed, List<Form> forms, String beginning, boolean isKnown) implements Group {
+    record Words(String typed, List<Form> forms, String beginning, boolean isKnown, Form leading) implements Group {
 
         public Words {
             forms = List.copyOf(forms);

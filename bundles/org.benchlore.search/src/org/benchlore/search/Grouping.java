@@ -89,7 +89,11 @@ final class Grouping {
         if (!known && words.size() == 1 && (beginning.isEmpty() || !vocabulary.begins(beginning))) {
             vocabulary.near(words.get(0).exact()).forEach(near -> add(Way.NEAR, near, forms));
         }
-        return new Group.Words(text, forms, beginning, known);
+        return new Group.Words(text, forms, beginning, known, leading(words, forms));
+    }
+
+    private Form leading(List<Word> words, List<Form> forms) throws IOException {
+        return forms.size() == 1 || vocabulary.hasAny(words) ? forms.get(0) : forms.get(1);
     }
 
     /** Returns what longer words may begin with: the last word while it is typed, unless it is a frequent one itself. */

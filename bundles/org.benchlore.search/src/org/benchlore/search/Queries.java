@@ -95,7 +95,7 @@ final class Queries {
     private void addPlaces(BooleanQuery.Builder query, List<Group> asked) throws IOException {
         for (var group : asked) {
             if (group instanceof Group.Words words) {
-                for (var stem : words.own().stems()) {
+                for (var stem : words.leading().stems()) {
                     if (vocabulary.has(Fields.HEAD, stem)) {
                         query.add(new BoostQuery(vocabulary.term(Fields.HEAD, stem), Mix.HEAD), Occur.SHOULD);
                     }

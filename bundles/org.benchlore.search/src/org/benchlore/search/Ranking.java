@@ -32,9 +32,10 @@ final class Ranking {
     private final String machine;
 
     /** Ranks for what was typed; {@code machine} is the asked-for machine, or null. */
-    Ranking(IndexSearcher searcher, Typed typed, String machine) {
+    Ranking(IndexSearcher searcher, List<Group> groups, String machine) {
         this.searcher = searcher;
-        this.stems = typed.words().stream().filter(word -> !word.isLittle()).map(Typed.Word::stem).toList();
+        this.stems = groups.stream().filter(Group.Words.class::isInstance)
+                .flatMap(group -> ((Group.Words) group).leading().stems().stream()).toList();
         this.machine = machine;
     }
 

@@ -62,8 +62,8 @@ final class Reasons {
     }
 
     private void place(Group.Words group, Map<Place, List<String>> words) {
-        for (var form : group.forms()) {
-            for (var place : Place.values()) {
+        for (var place : Place.values()) {
+            for (var form : group.forms()) {
                 if (stands(form, place)) {
                     words.computeIfAbsent(place, unused -> new ArrayList<>()).add(label(form, group));
                     return;

@@ -73,7 +73,7 @@ final class Guidance {
             actions.add(new Action("search.guide.example." + actions.size(), escaped(text),
                     () -> doing.type().accept(text)));
         }
-        guide.show(actions.isEmpty() ? Messages.howToSearch : Messages.howToSearch + "\n" + Messages.forExample, actions);
+        guide.show(actions.isEmpty() ? Messages.howToSearch : Messages.howToSearch + " " + Messages.forExample, actions);
     }
 
     /** Says so once for a text and its filters, however often it is answered. */

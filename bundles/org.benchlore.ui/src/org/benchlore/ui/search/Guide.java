@@ -19,7 +19,7 @@ import org.eclipse.swt.widgets.Label;
 /** Stands where the hits would stand if there were any: says what to do, and offers to do it. */
 final class Guide {
 
-    private static final int MARGIN = 8;
+    private static final int MARGIN = 6;
 
     private final ScrolledComposite scrolled;
     private final Composite body;
