@@ -9,7 +9,7 @@ import org.eclipse.ui.IPerspectiveFactory;
 public final class BenchPerspective implements IPerspectiveFactory {
 
     private static final float LIBRARY_WIDTH = 0.25f;
-    private static final float SEARCH_HEIGHT = 0.32f;
+    private static final float SEARCH_HEIGHT = 0.46f;
     private static final float ABOVE_PROBLEMS = 0.81f;
 
     @Override

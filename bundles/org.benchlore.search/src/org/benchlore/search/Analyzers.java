@@ -23,6 +23,8 @@ final class Analyzers {
     private static final List<String> CONTRACTIONS = List.of("arent", "cant", "couldnt", "didnt", "doesnt", "dont",
             "hadnt", "hasnt", "havent", "isnt", "shouldnt", "wasnt", "werent", "wont", "wouldnt");
 
+    private static final List<String> TELLING = List.of("no", "not");
+
     private Analyzers() {
     }
 
@@ -47,10 +49,13 @@ final class Analyzers {
 
     /** Words that help nobody to find anything. 'No' and 'not' do: 'no drive' is a complaint. */
     private static CharArraySet littleWords() {
-        var words = new CharArraySet(EnglishAnalyzer.ENGLISH_STOP_WORDS_SET, false);
-        words.addAll(CONTRACTIONS);
-        words.remove("no");
-        words.remove("not");
+        var words = new CharArraySet(CONTRACTIONS, false);
+        for (var each : EnglishAnalyzer.ENGLISH_STOP_WORDS_SET) {
+            var word = new String((char[]) each);
+            if (!TELLING.contains(word)) {
+                words.add(word);
+            }
+        }
         return words;
     }
 

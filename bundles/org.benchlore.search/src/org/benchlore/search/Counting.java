@@ -49,7 +49,9 @@ final class Counting {
         return collector.counted();
     }
 
-    /** Counts ordinals segment by segment, and only then looks at the values. */
+    /**
+     * Counts ordinals segment by segment, and only then looks at the values. What names no machine is for every one.
+     */
     private static final class Collector extends SimpleCollector {
 
         private final List<Facet> facets;
@@ -57,6 +59,7 @@ final class Counting {
         private final List<SortedSetDocValues> values = new ArrayList<>();
         private final List<long[]> counts = new ArrayList<>();
         private long total;
+        private long forAllMachines;
 
         Collector(List<Facet> facets) {
             this.facets = facets;
@@ -82,6 +85,8 @@ final class Counting {
                     for (int each = 0; each < known.docValueCount(); each++) {
                         counts.get(i)[(int) known.nextOrd()]++;
                     }
+                } else if (facets.get(i) == Facet.MACHINE) {
+                    forAllMachines++;
                 }
             }
         }
@@ -103,8 +108,9 @@ final class Counting {
             addUp();
             var found = new EnumMap<Facet, List<Count>>(Facet.class);
             for (int i = 0; i < facets.size(); i++) {
+                long more = facets.get(i) == Facet.MACHINE ? forAllMachines : 0;
                 found.put(facets.get(i), totals.get(i).entrySet().stream()
-                        .map(each -> new Count(each.getKey(), each.getValue()))
+                        .map(each -> new Count(each.getKey(), each.getValue() + more))
                         .sorted(Comparator.comparingLong(Count::hits).reversed().thenComparing(Count::value)).toList());
             }
             return new Counted(total, found);

@@ -2,10 +2,10 @@
 package org.benchlore.search;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 
 import org.apache.lucene.analysis.Analyzer;
@@ -37,27 +37,45 @@ final class Passages {
         var found = searcher.search(of, 1).scoreDocs;
         var text = found.length == 0 ? ""
                 : searcher.storedFields().document(found[0].doc, Set.of(Fields.TEXT)).get(Fields.TEXT);
-        var excerpt = excerpts.of(text == null ? "" : text);
         var reasons = new Reasons(analyzer, row, text == null ? "" : text, about.apply(row));
+        var excerpt = excerpts.of(text == null ? "" : behindTitle(row.title(), text));
         return new Passage(excerpt.text(), excerpt.marks(), titleMarks(row.title()), reasons.of(groups));
     }
 
-    private List<Mark> titleMarks(String title) {
-        var stems = Typed.words(analyzer, Fields.ALL, title);
-        var marks = new ArrayList<Mark>();
-        for (var word : stems) {
-            if (groups.stream().anyMatch(group -> fits(group, word.exact()))) {
-                marks.add(new Mark(word.start(), word.end()));
-            }
-        }
-        return List.copyOf(marks);
+    /** Where a text begins with the title, the passage says what comes after it. */
+    private static String behindTitle(String title, String text) {
+        return text.regionMatches(true, 0, title, 0, title.length()) ? text.substring(title.length()).stripLeading() : text;
     }
 
-    private static boolean fits(Group group, String stem) {
+    private List<Mark> titleMarks(String title) {
+        var words = Typed.words(analyzer, Fields.ALL, title);
+        var stems = words.stream().map(Typed.Word::exact).toList();
+        var fitting = new TreeSet<Integer>();
+        groups.forEach(group -> mark(group, stems, fitting));
+        return fitting.stream().map(place -> new Mark(words.get(place).start(), words.get(place).end())).toList();
+    }
+
+    private static void mark(Group group, List<String> stems, Set<Integer> fitting) {
         if (group instanceof Group.Words words) {
-            return words.forms().stream().anyMatch(form -> form.stems().contains(stem))
-                    || !words.beginning().isEmpty() && stem.startsWith(words.beginning());
+            words.own().stems().forEach(stem -> markRun(List.of(stem), stems, fitting));
+            words.other().forEach(form -> markRun(form.stems(), stems, fitting));
+            for (int i = 0; !words.beginning().isEmpty() && i < stems.size(); i++) {
+                if (stems.get(i).startsWith(words.beginning())) {
+                    fitting.add(i);
+                }
+            }
+        } else {
+            markRun(group instanceof Group.Code code ? code.stems() : ((Group.Number) group).stems(), stems, fitting);
         }
-        return (group instanceof Group.Code code ? code.stems() : ((Group.Number) group).stems()).contains(stem);
+    }
+
+    private static void markRun(List<String> run, List<String> stems, Set<Integer> fitting) {
+        for (int i = 0; !run.isEmpty() && i + run.size() <= stems.size(); i++) {
+            if (stems.subList(i, i + run.size()).equals(run)) {
+                for (int each = 0; each < run.size(); each++) {
+                    fitting.add(i + each);
+                }
+            }
+        }
     }
 }

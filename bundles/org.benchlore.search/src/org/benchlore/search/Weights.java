@@ -7,7 +7,7 @@ import org.benchlore.store.Row;
 
 /**
  * How much more a hit is worth by its kind and status, in per cent: what was proved before what is suspected, what
- * people look for at the bench before lists, withdrawn last. Common practice, no source; the order is what matters.
+ * people look for at the bench before lists (a glossary holds every word), withdrawn last. Common practice, no source; the order is what matters.
  */
 final class Weights {
 
@@ -33,7 +33,8 @@ final class Weights {
             case DOCUMENT -> 120;
             case JOB, CODE -> 110;
             case MACHINE, UNIT, PART, TOOL, SUPPLY -> 100;
-            case GLOSSARY, SHOP -> 60;
+            case SHOP -> 60;
+            case GLOSSARY -> 10;
         };
     }
 

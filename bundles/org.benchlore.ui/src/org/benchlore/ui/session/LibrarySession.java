@@ -26,6 +26,7 @@ public final class LibrarySession implements IDisposable {
     private final Executor window;
     private final SessionMemory memory;
     private final SessionRule rule = new SessionRule();
+    private final SettleJob settle = new SettleJob(() -> current().map(Opened::library), rule);
     private final List<Consumer<SessionEvent>> listeners = new CopyOnWriteArrayList<>();
     private volatile Opened current;
     private Runnable unlisten = () -> { };
@@ -158,6 +159,7 @@ public final class LibrarySession implements IDisposable {
         window.execute(() -> {
             if (isShown(library)) {
                 current = now;
+                settle.startWaiting();
                 tell(new SessionEvent.LibraryChanged(now, changes));
             }
         });
@@ -176,6 +178,7 @@ public final class LibrarySession implements IDisposable {
     public void dispose() {
         listeners.clear();
         unlisten.run();
+        settle.cancel();
         var last = current;
         current = null;
         if (last != null) {

@@ -10,6 +10,8 @@ final class Messages extends NLS {
     public static String opening;
     public static String openingFailed;
     public static String refreshing;
+    public static String settling;
+    public static String settlingFailed;
     public static String warmingUp;
     public static String warmingUpFailed;
 
