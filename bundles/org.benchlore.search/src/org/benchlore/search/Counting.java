@@ -11,6 +11,7 @@ import java.util.Map;
 
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.index.SortedDocValues;
 import org.apache.lucene.index.SortedSetDocValues;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
@@ -57,6 +58,7 @@ final class Counting {
         private final List<Facet> facets;
         private final List<Map<String, Long>> totals = new ArrayList<>();
         private final List<SortedSetDocValues> values = new ArrayList<>();
+        private final List<SortedDocValues> singles = new ArrayList<>();
         private final List<long[]> counts = new ArrayList<>();
         private long total;
         private long forAllMachines;
@@ -72,6 +74,7 @@ final class Counting {
             for (var facet : facets) {
                 var known = DocValues.getSortedSet(context.reader(), facet.field());
                 values.add(known);
+                singles.add(DocValues.unwrapSingleton(known));
                 counts.add(new long[(int) known.getValueCount()]);
             }
         }
@@ -80,15 +83,28 @@ final class Counting {
         public void collect(int document) throws IOException {
             total++;
             for (int i = 0; i < values.size(); i++) {
-                var known = values.get(i);
-                if (known.advanceExact(document)) {
-                    for (int each = 0; each < known.docValueCount(); each++) {
-                        counts.get(i)[(int) known.nextOrd()]++;
-                    }
-                } else if (facets.get(i) == Facet.MACHINE) {
+                if (!count(i, document) && facets.get(i) == Facet.MACHINE) {
                     forAllMachines++;
                 }
             }
+        }
+
+        /** Most elements have one value or none, which is told quicker. Returns whether there is one. */
+        private boolean count(int facet, int document) throws IOException {
+            var single = singles.get(facet);
+            if (single != null) {
+                boolean has = single.advanceExact(document);
+                if (has) {
+                    counts.get(facet)[single.ordValue()]++;
+                }
+                return has;
+            }
+            var known = values.get(facet);
+            boolean has = known.advanceExact(document);
+            for (int each = 0; has && each < known.docValueCount(); each++) {
+                counts.get(facet)[(int) known.nextOrd()]++;
+            }
+            return has;
         }
 
         private void addUp() throws IOException {
@@ -101,6 +117,7 @@ final class Counting {
                 }
             }
             values.clear();
+            singles.clear();
             counts.clear();
         }
 

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 
 import org.apache.lucene.analysis.Analyzer;
+import org.apache.lucene.search.ConstantScoreQuery;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
 import org.benchlore.search.Passage.Mark;
@@ -34,7 +35,7 @@ final class Passages {
 
     /** Returns the passage of a row; {@code of} finds its document. */
     Passage of(Row row, Query of) throws IOException {
-        var found = searcher.search(of, 1).scoreDocs;
+        var found = searcher.search(new ConstantScoreQuery(of), 1).scoreDocs;
         var text = found.length == 0 ? ""
                 : searcher.storedFields().document(found[0].doc, Set.of(Fields.TEXT)).get(Fields.TEXT);
         var reasons = new Reasons(analyzer, row, text == null ? "" : text, about.apply(row));

@@ -17,6 +17,7 @@ import org.benchlore.store.Row;
 final class Reasons {
 
     private final Analyzer analyzer;
+    private final Map<Place, String> texts = new EnumMap<>(Place.class);
     private final Map<Place, List<String>> exact = new EnumMap<>(Place.class);
     private final Map<Place, List<String>> stems = new EnumMap<>(Place.class);
 
@@ -34,15 +35,23 @@ final class Reasons {
 
     Reasons(Analyzer analyzer, Row row, String text, Collection<String> about) {
         this.analyzer = analyzer;
-        read(Place.TITLE, row.title());
-        read(Place.SYMPTOM, String.join("\n", row.symptoms()));
-        read(Place.TEXT, text);
-        read(Place.ABOUT, String.join("\n", about));
+        texts.put(Place.TITLE, row.title());
+        texts.put(Place.SYMPTOM, String.join("\n", row.symptoms()));
+        texts.put(Place.TEXT, text);
+        texts.put(Place.ABOUT, String.join("\n", about));
     }
 
-    private void read(Place place, String text) {
-        exact.put(place, Typed.words(analyzer, Fields.WORDS, text).stream().map(Typed.Word::exact).toList());
-        stems.put(place, Typed.words(analyzer, Fields.ALL, text).stream().map(Typed.Word::exact).toList());
+    /** Most words stand in the title, so that the long texts need not be cut into words. */
+    private List<String> exact(Place place) {
+        return exact.computeIfAbsent(place, asked -> words(Fields.WORDS, asked));
+    }
+
+    private List<String> stems(Place place) {
+        return stems.computeIfAbsent(place, asked -> words(Fields.ALL, asked));
+    }
+
+    private List<String> words(String field, Place place) {
+        return Typed.words(analyzer, field, texts.get(place)).stream().map(Typed.Word::exact).toList();
     }
 
     List<String> of(List<Group> groups) {
@@ -80,14 +89,14 @@ final class Reasons {
     }
 
     private boolean stands(Form form, Place place) {
-        return form.stems().isEmpty() ? exact.get(place).contains(form.words())
-                : form.way() == Form.Way.TYPED ? stems.get(place).containsAll(form.stems())
-                : Collections.indexOfSubList(stems.get(place), form.stems()) >= 0;
+        return form.stems().isEmpty() ? exact(place).contains(form.words())
+                : form.way() == Form.Way.TYPED ? stems(place).containsAll(form.stems())
+                : Collections.indexOfSubList(stems(place), form.stems()) >= 0;
     }
 
     private Optional<String> longer(String beginning, Place place) {
         return beginning.isEmpty() ? Optional.empty()
-                : exact.get(place).stream().filter(word -> word.startsWith(beginning)).findFirst();
+                : exact(place).stream().filter(word -> word.startsWith(beginning)).findFirst();
     }
 
     private static String label(Form form, Group.Words group) {

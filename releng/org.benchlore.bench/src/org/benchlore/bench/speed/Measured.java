@@ -25,7 +25,8 @@ record Measured(Settings settings, long textBytes, long fileBytes, Map<String, B
      * @param queries queries of each class
      * @param updates updates in each round
      * @param seed seed of the notes and queries
+     * @param opening whether opening in fresh processes is measured
      */
-    record Settings(int notes, int rounds, int queries, int updates, long seed) {
+    record Settings(int notes, int rounds, int queries, int updates, long seed, boolean opening) {
     }
 }

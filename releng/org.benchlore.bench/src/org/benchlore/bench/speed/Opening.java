@@ -24,6 +24,12 @@ record Opening(int files, Reading sax, Reading whole, Reading wholeOfFifth, Read
     static final int FIFTH = 5;
     private static final int MOST_HELD = 10_000;
 
+    /** Nothing was measured. */
+    static Opening none(int files) {
+        var nothing = new Reading(Double.NaN, Double.NaN, Double.NaN);
+        return new Opening(files, nothing, nothing, nothing, nothing, nothing, nothing, Double.NaN, 1, Double.NaN);
+    }
+
     static Opening measure(Probe.Place place, int rounds) throws Exception {
         var probes = new Probes(rounds);
         var fifth = place.with(place.files() / FIFTH);

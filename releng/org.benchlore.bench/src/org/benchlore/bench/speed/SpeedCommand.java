@@ -35,6 +35,9 @@ public final class SpeedCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "N", defaultValue = "1", description = "Seed of the notes (default: 1).")
     private long seed;
 
+    @Option(names = "--no-opening", description = "Leave out opening in fresh processes, which takes longest.")
+    private boolean noOpening;
+
     @Option(names = "--json", description = "Print JSON.")
     private boolean json;
 
@@ -46,7 +49,7 @@ public final class SpeedCommand implements Callable<Integer> {
         if (notes < FEWEST_NOTES || rounds < 1 || queries < 1 || updates < 1) {
             throw new BenchException("Give --notes " + FEWEST_NOTES + " or more, and 1 or more for everything else");
         }
-        var settings = new Measured.Settings(notes, rounds, queries, updates, seed);
+        var settings = new Measured.Settings(notes, rounds, queries, updates, seed, !noOpening);
         var out = spec.commandLine().getOut();
         try (var folders = new Folders()) {
             var measured = new SpeedRun(settings, folders, spec.commandLine().getErr()).run();

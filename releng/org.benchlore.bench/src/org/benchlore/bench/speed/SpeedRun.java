@@ -49,8 +49,7 @@ final class SpeedRun {
         say("building indexes");
         var building = Building.measure(builders(), folders, settings.rounds());
         long files = Folders.size(folders.of(LIBRARY));
-        say("opening in fresh processes");
-        var opening = Opening.measure(place(), settings.rounds());
+        var opening = opening();
         try (var product = Product.of(Product.library(folders.of(LIBRARY), folders.of(CACHE)), folders.of(Engine.PRODUCT));
                 var lucene = lucene(folders.of(Engine.LUCENE)); var fts5 = fts5(folders.of(Engine.FTS5));
                 var codes = codes()) {
@@ -61,6 +60,14 @@ final class SpeedRun {
                     .measure(settings.rounds(), settings.updates(), folders.of(Engine.PRODUCT));
             return new Measured(settings, textBytes(), files, building, times, updates, opening);
         }
+    }
+
+    private Opening opening() throws Exception {
+        if (!settings.opening()) {
+            return Opening.none(settings.notes());
+        }
+        say("opening in fresh processes");
+        return Opening.measure(place(), settings.rounds());
     }
 
     private long textBytes() {

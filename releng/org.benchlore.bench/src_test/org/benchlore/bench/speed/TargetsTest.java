@@ -41,7 +41,7 @@ class TargetsTest {
         var one = new Reading(100, 100, 0);
         var opening = new Opening(notes, one, one, one, one, new Reading(reopen, reopen, 0), new Reading(1, 250_000, 0),
                 0.5, notes, 1);
-        return new Measured(new Measured.Settings(notes, 1, 2, 1, 1), 1_000, 2_000, building, times,
+        return new Measured(new Measured.Settings(notes, 1, 2, 1, 1, true), 1_000, 2_000, building, times,
                 new Updates.Result(spreads, spreads, false), opening);
     }
 
