@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.Random;
 
-import org.benchlore.store.Library;
-import org.eclipse.core.runtime.NullProgressMonitor;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,20 +24,18 @@ class HostileTest {
     @TempDir
     static Path folder;
 
-    private static Library library;
+    private static Demonstration demonstration;
     private static SearchIndex index;
 
     @BeforeAll
     static void open() throws Exception {
-        var demonstration = Path.of(System.getProperty("benchlore.root"), "procedures");
-        library = Library.open(demonstration, folder.resolve("cache"), new NullProgressMonitor());
-        index = SearchIndex.open(library, folder.resolve("index"), true, new NullProgressMonitor());
+        demonstration = Demonstration.open(folder);
+        index = demonstration.index();
     }
 
     @AfterAll
     static void close() throws Exception {
-        index.close();
-        library.close();
+        demonstration.close();
     }
 
     @ParameterizedTest

@@ -12,7 +12,6 @@ import java.util.Optional;
 
 import org.benchlore.store.Library;
 import org.benchlore.store.Row;
-import org.eclipse.core.runtime.NullProgressMonitor;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -29,20 +28,20 @@ class SearchTest {
     @TempDir
     static Path folder;
 
+    private static Demonstration demonstration;
     private static Library library;
     private static SearchIndex index;
 
     @BeforeAll
     static void open() throws Exception {
-        var demonstration = Path.of(System.getProperty("benchlore.root"), "procedures");
-        library = Library.open(demonstration, folder.resolve("cache"), new NullProgressMonitor());
-        index = SearchIndex.open(library, folder.resolve("index"), true, new NullProgressMonitor());
+        demonstration = Demonstration.open(folder);
+        library = demonstration.library();
+        index = demonstration.index();
     }
 
     @AfterAll
     static void close() throws Exception {
-        index.close();
-        library.close();
+        demonstration.close();
     }
 
     @ParameterizedTest
