@@ -87,8 +87,23 @@ final class FindCommand implements Callable<Integer> {
         var query = new Query(String.join(" ", words), Map.of(), limit, true)
                 .narrowedTo(Facet.KIND, chosen.map(Kind::word).orElse(null))
                 .narrowedTo(Facet.MACHINE, machine(open).orElse(null))
-                .narrowedTo(Facet.STATUS, status == null ? null : status.strip().toUpperCase(Locale.ROOT));
-        return query.narrowedTo(Facet.YEAR, year);
+                .narrowedTo(Facet.STATUS, status());
+        return query.narrowedTo(Facet.YEAR, year());
+    }
+
+    private String status() throws BadArgument {
+        if (status == null) {
+            return null;
+        }
+        return RowWords.statusOf(status).orElseThrow(() -> new BadArgument("There is no status '" + status
+                + "': use one of " + RowWords.statusWords()));
+    }
+
+    private String year() throws BadArgument {
+        if (year != null && !year.matches("[0-9]{4}")) {
+            throw new BadArgument("--year must be four digits, not '" + year + "'");
+        }
+        return year;
     }
 
     private Optional<Kind> kind() throws BadArgument {

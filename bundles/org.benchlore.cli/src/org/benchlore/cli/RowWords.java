@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.cli;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -30,6 +33,23 @@ final class RowWords {
             default -> null;
         };
         return literal == null || literal == JobState.NOT_RECORDED ? "" : Labels.of(literal);
+    }
+
+    /** Returns the literal of any kind's status for what somebody typed: its word or the literal itself. */
+    static Optional<String> statusOf(String typed) {
+        return statuses().filter(status -> Labels.of(status).equalsIgnoreCase(typed.strip())
+                || status.getLiteral().equalsIgnoreCase(typed.strip())).map(Enumerator::getLiteral).findFirst();
+    }
+
+    /** Returns every status as a person may type it. */
+    static String statusWords() {
+        return statuses().map(status -> status.getLiteral().toLowerCase(Locale.ROOT)).distinct()
+                .collect(Collectors.joining(", "));
+    }
+
+    private static Stream<Enumerator> statuses() {
+        return Stream.<List<? extends Enumerator>>of(NoteStatus.VALUES, Status.VALUES, JobState.VALUES)
+                .flatMap(List::stream);
     }
 
     /** Returns in words what hits can be narrowed to. */

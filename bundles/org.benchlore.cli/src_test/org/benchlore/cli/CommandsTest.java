@@ -78,6 +78,31 @@ class CommandsTest {
         assertTrue(json.get("total").getAsInt() >= 2);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"held", "HELD", "the fix held"})
+    void aStatusNarrowsHoweverItIsWritten(String status) {
+        var json = run("find", "--json", "--status", status, "actuator").json();
+        assertTrue(json.get("total").getAsInt() > 0);
+        json.getAsJsonArray("hits").forEach(hit ->
+                assertEquals("HELD", hit.getAsJsonObject().get("status").getAsString()));
+    }
+
+    @Test
+    void theCountsSayHowManyThereAre() {
+        var run = run("find", "--counts", "actuator");
+        assertTrue(run.out().lines().anyMatch(line -> line.startsWith("Kind: ") && line.contains("field note ")), run.out());
+        var counts = run("find", "--json", "actuator").json().getAsJsonObject("counts");
+        assertTrue(counts.getAsJsonObject("kind").get("note").getAsInt() > 0);
+        assertTrue(counts.getAsJsonObject("machine").get("dravholm-hl26").getAsInt() > 0);
+    }
+
+    @Test
+    void aMisspeltWordIsAskedBack() {
+        var run = run("find", "vibartion");
+        assertEquals(Exit.DONE, run.exit());
+        assertTrue(run.out().contains("Did you mean 'vibration'?") || run.out().contains("(for vibartion)"), run.out());
+    }
+
     @Test
     void findingNothingIsJsonTooWhereJsonIsAsked() {
         var run = run("find", "--json", "zzzzqq");
@@ -132,6 +157,8 @@ class CommandsTest {
         assertBad("--limit must be 1 or more", "find", "--limit", "0", "x");
         assertBad("There is no kind 'recipe'", "find", "--kind", "recipe", "x");
         assertBad("There is no machine 'tractor'", "find", "--machine", "tractor", "x");
+        assertBad("There is no status 'proved': use one of", "find", "--status", "proved", "x");
+        assertBad("--year must be four digits", "find", "--year", "last", "x");
         assertBad("Missing required parameter", "find");
         assertBad("is in use", "new", home.toString());
     }
