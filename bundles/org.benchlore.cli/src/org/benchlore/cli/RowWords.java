@@ -26,6 +26,9 @@ final class RowWords {
 
     /** Returns the status in words, empty where there is none. */
     static String status(Row row) {
+        if (row.status().equals(NoteStatus.SUPERSEDED.getLiteral())) {
+            return Labels.of(NoteStatus.SUPERSEDED);
+        }
         Enumerator literal = switch (row.kind()) {
             case NOTE -> NoteStatus.getByName(row.status());
             case PROCEDURE -> Status.getByName(row.status());

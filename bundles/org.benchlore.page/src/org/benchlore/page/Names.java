@@ -27,7 +27,7 @@ final class Names {
         if (row.kind() == Kind.PROCEDURE && row.status().equals(Status.WITHDRAWN.getLiteral())) {
             return row.title() + " (withdrawn)";
         }
-        return row.kind() == Kind.NOTE && row.status().equals(NoteStatus.SUPERSEDED.getLiteral())
+        return row.status().equals(NoteStatus.SUPERSEDED.getLiteral())
                 ? row.title() + " (superseded)" : row.title();
     }
 

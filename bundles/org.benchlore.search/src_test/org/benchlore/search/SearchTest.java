@@ -238,6 +238,14 @@ class SearchTest {
     }
 
     @Test
+    void aSupersededEditionComesAfterTheOneInForceAndSaysSo() {
+        var ids = ids("remark on assembly");
+        assertTrue(ids.indexOf("bulletin-e47-issue-2") < ids.indexOf("bulletin-e47-issue-1"), ids::toString);
+        assertEquals("SUPERSEDED", library.catalogue().byId("bulletin-e47-issue-1").orElseThrow().status());
+        assertEquals("SUPERSEDED", library.catalogue().byId("pto-actuator-first").orElseThrow().status());
+    }
+
+    @Test
     void aTitleIsFoundByTheBeginningsOfItsWords() {
         var catalogue = library.catalogue();
         assertEquals(NOTE, Titles.find(catalogue, "fre inst learn", 5).get(0).id());

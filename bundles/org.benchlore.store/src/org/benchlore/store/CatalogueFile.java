@@ -29,7 +29,7 @@ import org.benchlore.store.Catalogue.Stamp;
 final class CatalogueFile {
 
     private static final int MAGIC = 0x424c4341;
-    private static final int VERSION = 3;
+    private static final int VERSION = 4;
     private static final int HASH_LENGTH = 64;
 
     private final Path file;

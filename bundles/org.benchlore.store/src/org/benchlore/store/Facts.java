@@ -21,6 +21,7 @@ import org.benchlore.model.FieldNote;
 import org.benchlore.model.JobRecord;
 import org.benchlore.model.Kind;
 import org.benchlore.model.Machine;
+import org.benchlore.model.NoteStatus;
 import org.benchlore.model.Procedure;
 import org.benchlore.model.Round;
 import org.benchlore.model.Titled;
@@ -145,7 +146,12 @@ final class Facts {
                 ? Optional.of(new Address(path, element.getId())) : Optional.empty();
     }
 
+    /** What names a successor counts as superseded, whatever else is said of it. */
     private String status() {
+        var successor = top.eClass().getEStructuralFeature("supersededBy");
+        if (successor != null && top.eGet(successor, false) != null) {
+            return NoteStatus.SUPERSEDED.getLiteral();
+        }
         var feature = top.eClass().getEStructuralFeature(top instanceof JobRecord ? "state" : "status");
         return feature == null ? "" : top.eGet(feature).toString();
     }

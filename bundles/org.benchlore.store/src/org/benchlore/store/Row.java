@@ -16,7 +16,7 @@ import org.benchlore.model.Kind;
  * @param address where the element stands
  * @param kind its kind
  * @param title its title; where it has none, a note's first words, else its id
- * @param status a literal of the status of its kind, empty for kinds without one
+ * @param status a literal of the status of its kind; SUPERSEDED for anything that names its successor; else empty
  * @param date its day, where its kind has one
  * @param invented whether it is demonstration data
  * @param machines machines it speaks of or is for
