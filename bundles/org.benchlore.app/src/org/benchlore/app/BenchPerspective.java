@@ -16,7 +16,9 @@ public final class BenchPerspective implements IPerspectiveFactory {
     public void createInitialLayout(IPageLayout layout) {
         var pages = layout.getEditorArea();
         layout.addView(Ids.TREE_VIEW, IPageLayout.LEFT, LIBRARY_WIDTH, pages);
-        layout.addView(Ids.SEARCH_VIEW, IPageLayout.TOP, SEARCH_HEIGHT, pages);
+        var above = layout.createFolder("above", IPageLayout.TOP, SEARCH_HEIGHT, pages);
+        above.addView(Ids.SEARCH_VIEW);
+        above.addPlaceholder(Ids.DESK_VIEW);
         var below = layout.createFolder("below", IPageLayout.BOTTOM, ABOVE_PROBLEMS, pages);
         below.addView(Ids.PROBLEMS_VIEW);
         below.addView(Ids.LOG_VIEW);

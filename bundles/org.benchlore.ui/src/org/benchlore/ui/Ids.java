@@ -12,6 +12,8 @@ public final class Ids {
     public static final String TREE_VIEW = BUNDLE + ".tree";
     /** View: one field that finds everything. */
     public static final String SEARCH_VIEW = BUNDLE + ".search";
+    /** View: what waits to be sorted, joined and confirmed. */
+    public static final String DESK_VIEW = BUNDLE + ".desk";
     /** View: what is wrong with files. */
     public static final String PROBLEMS_VIEW = BUNDLE + ".problems";
     /** View: what the program noted while it ran. */

@@ -3,7 +3,11 @@ package org.benchlore.workshop;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Random;
 
+import org.benchlore.edit.Sessions;
+import org.benchlore.edit.draft.Drafts;
 import org.benchlore.model.Kind;
 import org.benchlore.page.Pages;
 import org.benchlore.search.SearchIndex;
@@ -20,11 +24,15 @@ public final class OpenLibrary implements AutoCloseable {
     private final Library library;
     private final SearchIndex search;
     private final Pages pages;
+    private final Sessions sessions;
+    private final Drafts drafts;
 
-    OpenLibrary(Library library, SearchIndex search) {
+    OpenLibrary(Library library, SearchIndex search, Path drafts) {
         this.library = library;
         this.search = search;
         this.pages = new Pages(library);
+        this.sessions = new Sessions(library, new Random());
+        this.drafts = new Drafts(drafts);
         library.onChange(this::index);
     }
 
@@ -53,6 +61,24 @@ public final class OpenLibrary implements AutoCloseable {
      */
     public Pages pages() {
         return pages;
+    }
+
+    /**
+     * Returns the edit sessions over it, one for each file that is being edited.
+     *
+     * @return the sessions
+     */
+    public Sessions sessions() {
+        return sessions;
+    }
+
+    /**
+     * Returns the drafts of what was not saved.
+     *
+     * @return the drafts in the user's own folder
+     */
+    public Drafts drafts() {
+        return drafts;
     }
 
     /**
@@ -124,7 +150,7 @@ public final class OpenLibrary implements AutoCloseable {
 
     @Override
     public void close() {
-        try (library) {
+        try (library; drafts) {
             search.close();
         } catch (IOException e) {
             System.getLogger(OpenLibrary.class.getName())

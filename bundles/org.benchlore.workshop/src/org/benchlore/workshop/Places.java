@@ -73,6 +73,16 @@ public record Places(Path cache, Path state, Path data) {
         return cache.resolve("libraries").resolve(key(library));
     }
 
+    /**
+     * Returns the folder in the state that takes the drafts of a library.
+     *
+     * @param library the library's folder
+     * @return a folder that may not exist yet
+     */
+    public Path draftsOf(Path library) {
+        return state.resolve("drafts").resolve(key(library));
+    }
+
     private static String key(Path library) {
         try {
             var real = Files.exists(library) ? library.toRealPath() : library.toAbsolutePath().normalize();

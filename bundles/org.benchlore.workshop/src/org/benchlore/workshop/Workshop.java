@@ -57,7 +57,7 @@ public final class Workshop {
         try {
             var owner = use == Use.WORK;
             var index = SearchIndex.open(library, places.cacheOf(library.root()).resolve("index"), owner, progress.split(1));
-            return new OpenLibrary(library, index);
+            return new OpenLibrary(library, index, places.draftsOf(library.root()));
         } catch (IOException e) {
             library.close();
             throw new LibraryException("The library at " + folder + " cannot be searched: check the free space", e);

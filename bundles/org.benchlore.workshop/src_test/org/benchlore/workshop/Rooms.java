@@ -33,7 +33,7 @@ final class Rooms {
             Map.entry("plan", List.of("evidence", "torque")),
             Map.entry("evidence", List.of("store", "terms")),
             Map.entry("search", List.of("store", "terms")),
-            Map.entry("edit", List.of("store")),
+            Map.entry("edit", List.of("store", "terms")),
             Map.entry("store", List.of("model")),
             Map.entry("model", List.of("measure")),
             Map.entry("torque", List.of("measure")),

@@ -33,7 +33,7 @@ class BundlesTest {
 
     @Test
     void everyHeadlessBundleStarts() throws Exception {
-        for (var room : List.of("measure", "terms", "model", "store", "search", "page", "workshop", "cli")) {
+        for (var room : List.of("measure", "terms", "model", "store", "search", "edit", "page", "workshop", "cli")) {
             bundle(room).start(Bundle.START_TRANSIENT);
             assertEquals(Bundle.ACTIVE, bundle(room).getState(), room);
         }

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.edit;
+
+import org.benchlore.model.Address;
+import org.eclipse.emf.common.util.URI;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.InternalEObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+/** Makes references to elements of other files: they stay unresolved, and the library follows them. */
+public final class References {
+
+    /** The scheme in which the library addresses its files. */
+    private static final String SCHEME = "library";
+
+    private References() {
+    }
+
+    /**
+     * Makes an unresolved reference.
+     *
+     * @param type a concrete class of the model, that of the element referred to
+     * @param address where that element stands
+     * @return an object to be set as the value of a reference
+     */
+    public static EObject to(EClass type, Address address) {
+        var reference = EcoreUtil.create(type);
+        ((InternalEObject) reference).eSetProxyURI(file(address.path()).appendFragment(address.id()));
+        return reference;
+    }
+
+    static URI file(String path) {
+        return URI.createHierarchicalURI(SCHEME, null, null, path.split("/"), null, null);
+    }
+}
