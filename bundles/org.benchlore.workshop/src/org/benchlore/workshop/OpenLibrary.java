@@ -24,15 +24,16 @@ public final class OpenLibrary implements AutoCloseable {
     private final Library library;
     private final SearchIndex search;
     private final Pages pages;
-    private final Sessions sessions;
-    private final Drafts drafts;
+    private final Path draftsFolder;
+    /** Made when they are asked for: a look-up from the terminal needs neither. */
+    private Sessions sessions;
+    private Drafts drafts;
 
     OpenLibrary(Library library, SearchIndex search, Path drafts) {
         this.library = library;
         this.search = search;
         this.pages = new Pages(library);
-        this.sessions = new Sessions(library, new Random());
-        this.drafts = new Drafts(drafts);
+        this.draftsFolder = drafts;
         library.onChange(this::index);
     }
 
@@ -68,7 +69,10 @@ public final class OpenLibrary implements AutoCloseable {
      *
      * @return the sessions
      */
-    public Sessions sessions() {
+    public synchronized Sessions sessions() {
+        if (sessions == null) {
+            sessions = new Sessions(library, new Random());
+        }
         return sessions;
     }
 
@@ -77,7 +81,10 @@ public final class OpenLibrary implements AutoCloseable {
      *
      * @return the drafts in the user's own folder
      */
-    public Drafts drafts() {
+    public synchronized Drafts drafts() {
+        if (drafts == null) {
+            drafts = new Drafts(draftsFolder);
+        }
         return drafts;
     }
 
@@ -149,8 +156,8 @@ public final class OpenLibrary implements AutoCloseable {
     }
 
     @Override
-    public void close() {
-        try (library; drafts) {
+    public synchronized void close() {
+        try (library; var opened = drafts) {
             search.close();
         } catch (IOException e) {
             System.getLogger(OpenLibrary.class.getName())
