@@ -22,6 +22,8 @@ public final class Ids {
     public static final String PROGRESS_VIEW = "org.eclipse.ui.views.ProgressView";
     /** Editor: the reading page of an element. */
     public static final String PAGE_EDITOR = BUNDLE + ".page";
+    /** Editor: an element in a form. */
+    public static final String FORM_EDITOR = BUNDLE + ".form";
     /** Editor: the welcome page. */
     public static final String WELCOME_EDITOR = BUNDLE + ".welcome";
     /** Key of the id that a widget carries for tests. */

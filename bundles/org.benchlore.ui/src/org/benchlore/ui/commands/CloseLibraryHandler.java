@@ -12,7 +12,10 @@ public final class CloseLibraryHandler extends AbstractHandler {
 
     @Override
     public Object execute(ExecutionEvent event) {
-        HandlerUtil.getActiveWorkbenchWindow(event).getService(LibrarySession.class).close();
+        var window = HandlerUtil.getActiveWorkbenchWindow(event);
+        if (Leaving.isAllowed(window)) {
+            window.getService(LibrarySession.class).close();
+        }
         return null;
     }
 

@@ -12,7 +12,9 @@ public final class NewLibraryHandler extends AbstractHandler {
     @Override
     public Object execute(ExecutionEvent event) {
         var window = HandlerUtil.getActiveWorkbenchWindow(event);
-        new LibraryDialogs(window.getShell(), window.getService(LibrarySession.class)).create();
+        if (Leaving.isAllowed(window)) {
+            new LibraryDialogs(window.getShell(), window.getService(LibrarySession.class)).create();
+        }
         return null;
     }
 }

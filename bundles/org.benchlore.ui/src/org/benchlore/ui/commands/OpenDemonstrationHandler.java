@@ -11,7 +11,10 @@ public final class OpenDemonstrationHandler extends AbstractHandler {
 
     @Override
     public Object execute(ExecutionEvent event) {
-        HandlerUtil.getActiveWorkbenchWindow(event).getService(LibrarySession.class).openDemonstration();
+        var window = HandlerUtil.getActiveWorkbenchWindow(event);
+        if (Leaving.isAllowed(window)) {
+            window.getService(LibrarySession.class).openDemonstration();
+        }
         return null;
     }
 }

@@ -12,7 +12,9 @@ public final class OpenLibraryHandler extends AbstractHandler {
     @Override
     public Object execute(ExecutionEvent event) {
         var window = HandlerUtil.getActiveWorkbenchWindow(event);
-        new LibraryDialogs(window.getShell(), window.getService(LibrarySession.class)).open();
+        if (Leaving.isAllowed(window)) {
+            new LibraryDialogs(window.getShell(), window.getService(LibrarySession.class)).open();
+        }
         return null;
     }
 }

@@ -19,8 +19,9 @@ public final class OpenRecentHandler extends AbstractHandler {
     @Override
     public Object execute(ExecutionEvent event) {
         var folder = event.getParameter(FOLDER);
-        if (folder != null) {
-            HandlerUtil.getActiveWorkbenchWindow(event).getService(LibrarySession.class).open(Path.of(folder));
+        var window = HandlerUtil.getActiveWorkbenchWindow(event);
+        if (folder != null && Leaving.isAllowed(window)) {
+            window.getService(LibrarySession.class).open(Path.of(folder));
         }
         return null;
     }

@@ -6,6 +6,7 @@ import org.eclipse.osgi.util.NLS;
 /** Words of this package. */
 final class Messages extends NLS {
 
+    public static String edit;
     public static String findLabel;
     public static String gone;
     public static String makingPage;

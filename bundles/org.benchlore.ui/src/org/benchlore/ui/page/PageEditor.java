@@ -5,6 +5,7 @@ import org.benchlore.model.Address;
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.Keys;
 import org.benchlore.ui.WindowThread;
+import org.benchlore.ui.edit.EditOpener;
 import org.benchlore.ui.look.Icons;
 import org.benchlore.ui.search.SearchView;
 import org.benchlore.ui.session.LibrarySession;
@@ -17,6 +18,8 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.IWorkbenchCommandConstants;
@@ -57,6 +60,7 @@ public final class PageEditor extends EditorPart {
         findBar = new FindBar(parent, canvas.control());
         icons = new Icons(parent);
         provideFind();
+        provideMenu();
         var thread = new WindowThread(canvas.control());
         job = new PageJob(made -> thread.run(() -> show(made)));
         unlisten = session.onChange(event -> ask(""));
@@ -81,6 +85,21 @@ public final class PageEditor extends EditorPart {
                         return null;
                     }
                 });
+    }
+
+    private void provideMenu() {
+        var menu = new Menu(canvas.control());
+        var edit = new MenuItem(menu, SWT.PUSH);
+        edit.setText(Messages.edit);
+        edit.addListener(SWT.Selection, event -> new EditOpener(getSite().getPage())
+                .edit(((ElementInput) getEditorInput()).address()));
+        canvas.control().setMenu(menu);
+    }
+
+    @Override
+    public <T> T getAdapter(Class<T> adapter) {
+        return adapter == Address.class ? adapter.cast(((ElementInput) getEditorInput()).address())
+                : super.getAdapter(adapter);
     }
 
     /**

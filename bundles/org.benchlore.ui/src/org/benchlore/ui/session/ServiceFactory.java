@@ -2,6 +2,7 @@
 package org.benchlore.ui.session;
 
 import org.benchlore.ui.Ids;
+import org.benchlore.ui.edit.Editing;
 import org.benchlore.ui.log.LogBuffer;
 import org.benchlore.ui.look.Appearance;
 import org.benchlore.ui.page.PageHistory;
@@ -37,6 +38,9 @@ public final class ServiceFactory extends AbstractServiceFactory {
         }
         if (type == Appearance.class) {
             return new Appearance(locator.getService(IThemeEngine.class), locator.getService(SessionMemory.class));
+        }
+        if (type == Editing.class) {
+            return new Editing(locator.getService(LibrarySession.class), Display.getDefault()::asyncExec);
         }
         if (type == PageHistory.class) {
             return new PageHistory();

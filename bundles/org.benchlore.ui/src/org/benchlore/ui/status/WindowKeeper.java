@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 import org.benchlore.ui.Ids;
+import org.benchlore.ui.edit.EditInput;
+import org.benchlore.ui.edit.RecoveryDialog;
 import org.benchlore.ui.page.ElementInput;
 import org.benchlore.ui.page.PageHistory;
 import org.benchlore.ui.session.LibrarySession;
@@ -54,6 +56,7 @@ public final class WindowKeeper {
             var root = opened.now().library().library().root();
             close(reference -> reference.getId().equals(Ids.WELCOME_EDITOR) || isOfOther(reference, Optional.of(root)));
             goToSearch();
+            RecoveryDialog.offer(window);
         } else if (event instanceof SessionEvent.LibraryClosed) {
             close(reference -> isOfOther(reference, Optional.empty()));
             new Welcome(window).show();
@@ -90,8 +93,9 @@ public final class WindowKeeper {
 
     private static boolean isOfOther(IEditorReference reference, Optional<Path> root) {
         try {
-            return reference.getEditorInput() instanceof ElementInput input
-                    && !root.equals(Optional.of(input.library()));
+            var input = reference.getEditorInput();
+            return input instanceof ElementInput page && !root.equals(Optional.of(page.library()))
+                    || input instanceof EditInput edit && !root.equals(Optional.of(edit.library()));
         } catch (PartInitException e) {
             return true;
         }

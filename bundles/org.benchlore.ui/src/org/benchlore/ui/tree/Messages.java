@@ -12,6 +12,8 @@ final class Messages extends NLS {
     public static String elementsInAll;
     public static String everythingByKind;
     public static String filterHint;
+    public static String menuEdit;
+    public static String menuOpen;
     public static String noLibrary;
     public static String nothingFits;
     public static String treeName;

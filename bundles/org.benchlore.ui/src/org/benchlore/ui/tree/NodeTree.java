@@ -46,6 +46,12 @@ final class NodeTree {
         });
     }
 
+    /** What the selected node leads to. */
+    Optional<Address> selected() {
+        var selection = tree.getSelection();
+        return selection.length == 0 ? Optional.empty() : node(selection[0]).target();
+    }
+
     private void toggle(TreeItem item) {
         item.setExpanded(!item.getExpanded());
         if (item.getExpanded()) {

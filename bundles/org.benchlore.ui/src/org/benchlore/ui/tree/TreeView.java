@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.ui.tree;
 
+import java.util.function.Consumer;
+
+import org.benchlore.model.Address;
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.Keys;
 import org.benchlore.ui.WindowThread;
+import org.benchlore.ui.edit.EditOpener;
 import org.benchlore.ui.page.PageOpener;
 import org.benchlore.ui.session.LibrarySession;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -12,6 +16,8 @@ import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.part.ViewPart;
 
@@ -58,7 +64,31 @@ public final class TreeView extends ViewPart {
         nodes.onOpen(new PageOpener(getSite().getPage(), session)::open);
         Keys.on(nodes.control(), SWT.ESC, () -> filter.setFocus());
         Keys.name(nodes.control(), Messages.treeName);
+        createMenu();
         GridDataFactory.fillDefaults().grab(true, true).applyTo(nodes.control());
+    }
+
+    private void createMenu() {
+        var menu = new Menu(nodes.control());
+        item(menu, Messages.menuOpen, new PageOpener(getSite().getPage(), session)::open);
+        item(menu, Messages.menuEdit, address -> new EditOpener(getSite().getPage()).edit(address));
+        nodes.control().setMenu(menu);
+        menu.addListener(SWT.Show, event -> {
+            for (var item : menu.getItems()) {
+                item.setEnabled(nodes.selected().isPresent());
+            }
+        });
+    }
+
+    private void item(Menu menu, String words, Consumer<Address> action) {
+        var item = new MenuItem(menu, SWT.PUSH);
+        item.setText(words);
+        item.addListener(SWT.Selection, event -> nodes.selected().ifPresent(action));
+    }
+
+    @Override
+    public <T> T getAdapter(Class<T> adapter) {
+        return adapter == Address.class ? adapter.cast(nodes.selected().orElse(null)) : super.getAdapter(adapter);
     }
 
     private void ask(long delay) {

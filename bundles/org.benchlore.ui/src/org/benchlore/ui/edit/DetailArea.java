@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.ui.edit;
+
+import java.util.Optional;
+
+import org.benchlore.ui.Ids;
+import org.benchlore.ui.edit.form.FormPane;
+import org.benchlore.ui.edit.form.FormScope;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.widgets.Composite;
+
+/** Shows the form of one element and scrolls it; the field with the cursor is always in sight. */
+final class DetailArea {
+
+    private static final int LINE = 24;
+    private static final int MARGIN = 10;
+
+    private final ScrolledComposite scrolled;
+    private final FormScope scope;
+    private FormPane pane;
+    private boolean isLayingOut;
+
+    DetailArea(Composite parent, FormScope scope) {
+        this.scope = scope;
+        scrolled = new ScrolledComposite(parent, SWT.V_SCROLL);
+        scrolled.setExpandHorizontal(true);
+        scrolled.setExpandVertical(true);
+        scrolled.setShowFocusedControl(true);
+        scrolled.setAlwaysShowScrollBars(true);
+        scrolled.setData(Ids.WIDGET_ID, "form.detail");
+        scrolled.getVerticalBar().setIncrement(LINE);
+        scrolled.addListener(SWT.Resize, event -> layOut());
+        scope.onRelayout(this::layOutSoon);
+    }
+
+    ScrolledComposite control() {
+        return scrolled;
+    }
+
+    void show(EObject element) {
+        if (pane != null && pane.owner() == element) {
+            return;
+        }
+        scrolled.setRedraw(false);
+        if (scrolled.getContent() != null) {
+            scrolled.getContent().dispose();
+        }
+        var content = new Composite(scrolled, SWT.NONE);
+        GridLayoutFactory.fillDefaults().margins(MARGIN, MARGIN).spacing(0, 2).applyTo(content);
+        pane = new FormPane(scope, content, element);
+        scrolled.setContent(content);
+        scrolled.setOrigin(0, 0);
+        layOut();
+        scrolled.setRedraw(true);
+    }
+
+    Optional<FormPane> pane() {
+        return Optional.ofNullable(pane);
+    }
+
+    /** Several fields that change at once are laid out once. */
+    private void layOutSoon() {
+        if (!isLayingOut) {
+            isLayingOut = true;
+            scrolled.getDisplay().asyncExec(() -> {
+                isLayingOut = false;
+                if (!scrolled.isDisposed()) {
+                    layOut();
+                    showCursor();
+                }
+            });
+        }
+    }
+
+    private void layOut() {
+        var content = scrolled.getContent();
+        if (content != null) {
+            int width = scrolled.getClientArea().width;
+            scrolled.setMinSize(width, ((Composite) content).computeSize(width, SWT.DEFAULT, true).y);
+            ((Composite) content).layout(true, true);
+        }
+    }
+
+    private void showCursor() {
+        var focus = scrolled.getDisplay().getFocusControl();
+        for (Composite above = focus == null ? null : focus.getParent(); above != null; above = above.getParent()) {
+            if (above == scrolled.getContent()) {
+                // The line that says what is wrong stands below the field and belongs in sight too.
+                scrolled.showControl(focus.getParent().getSize().y < scrolled.getSize().y ? focus.getParent() : focus);
+            }
+        }
+    }
+}

@@ -1,0 +1,231 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.ui.edit;
+
+import java.util.Optional;
+
+import org.benchlore.edit.EditSession;
+import org.benchlore.model.Kind;
+import org.benchlore.model.Procedure;
+import org.benchlore.model.TopElement;
+import org.benchlore.store.ElementTitle;
+import org.benchlore.store.LibraryException;
+import org.benchlore.ui.Failures;
+import org.benchlore.ui.WindowThread;
+import org.benchlore.ui.edit.form.FormPane;
+import org.benchlore.ui.edit.form.FormScope;
+import org.benchlore.ui.edit.form.Required;
+import org.benchlore.ui.edit.form.Unread;
+import org.benchlore.ui.look.Icons;
+import org.benchlore.ui.page.PageOpener;
+import org.benchlore.ui.session.LibrarySession;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.part.EditorPart;
+
+/**
+ * Edits one element in a form. What cannot be understood or may not be empty keeps it from being saved. A file that
+ * cannot be saved over is shown for reading, with the reason.
+ */
+public final class FormEditor extends EditorPart {
+
+    private static final int[] SHARES = {34, 66};
+
+    private Optional<EditSession> session = Optional.empty();
+    private Optional<String> readOnly = Optional.empty();
+    private Optional<OutlinePart> outline = Optional.empty();
+    private final Unread unread = new Unread(this::changed);
+    private TopElement element;
+    private FormScope scope;
+    private FormHead head;
+    private DetailArea detail;
+    private WindowThread thread;
+    private boolean isChangedOutside;
+    private boolean isRefreshing;
+    private Runnable unlisten = () -> { };
+
+    @Override
+    public void init(IEditorSite site, IEditorInput input) throws PartInitException {
+        if (!(input instanceof EditInput)) {
+            throw new PartInitException(Messages.notAnElement);
+        }
+        setSite(site);
+        setInput(input);
+        setPartName(input.getName());
+    }
+
+    private EditInput input() {
+        return (EditInput) getEditorInput();
+    }
+
+    @Override
+    public void createPartControl(Composite parent) {
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
+        thread = new WindowThread(parent);
+        var target = EditTarget.find(getSite(), input());
+        session = target.session();
+        readOnly = target.reason();
+        if (target.element().isEmpty()) {
+            showReason(parent);
+            return;
+        }
+        element = target.element().get();
+        var library = getSite().getService(LibrarySession.class);
+        scope = new FormScope(library.current().orElseThrow().library().library(), element, session, unread,
+                new PageOpener(getSite().getPage(), library)::open);
+        head = new FormHead(parent, this::goToProblem);
+        createBody(parent);
+        Kind.of(element.eClass()).ifPresent(kind -> setTitleImage(new Icons(parent).of(kind)));
+        EditHandlers.install(getEditorSite(), session, unread, this::refreshNow);
+        var stopSession = session.map(open -> open.onEvent(event -> thread.run(() -> happened(event))));
+        var stopLibrary = library.onChange(event -> scope.forgetOthers());
+        unlisten = () -> {
+            stopSession.ifPresent(Runnable::run);
+            stopLibrary.run();
+        };
+        showHead();
+    }
+
+    private void showReason(Composite parent) {
+        var label = new Label(parent, SWT.WRAP);
+        label.setText(readOnly.orElse("").replace("&", "&&"));
+        GridDataFactory.fillDefaults().grab(true, true).indent(10, 10).applyTo(label);
+    }
+
+    private void createBody(Composite parent) {
+        if (element instanceof Procedure procedure) {
+            var sash = new SashForm(parent, SWT.HORIZONTAL);
+            GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+            var part = new OutlinePart(sash, procedure, session, getSite().getService(Editing.class).sessions());
+            detail = new DetailArea(sash, scope);
+            sash.setWeights(SHARES);
+            outline = Optional.of(part);
+            part.outline().onSelect(detail::show);
+            part.outline().select(procedure);
+            FormKeys.install(sash, part, () -> detail.pane().ifPresent(FormPane::focus));
+        } else {
+            detail = new DetailArea(parent, scope);
+            GridDataFactory.fillDefaults().grab(true, true).applyTo(detail.control());
+            detail.show(element);
+        }
+    }
+
+    private void happened(EditSession.Event event) {
+        switch (event) {
+            case EDITED -> refreshNow();
+            case SAVED -> isChangedOutside = false;
+            case OUTSIDE -> changedOutside();
+            case CLOSED -> getSite().getPage().closeEditor(this, false);
+        }
+        changed();
+    }
+
+    /** Somebody who has written nothing sees what is on the disk now; others are asked when they save. */
+    private void changedOutside() {
+        isChangedOutside = true;
+        if (!isDirty()) {
+            try {
+                session.orElseThrow().revert();
+                isChangedOutside = false;
+            } catch (LibraryException e) {
+                Failures.log(e.getMessage(), e);
+            }
+        }
+    }
+
+    private void changed() {
+        if (head != null && !isRefreshing) {
+            isRefreshing = true;
+            thread.run(() -> {
+                isRefreshing = false;
+                showHead();
+                firePropertyChange(PROP_DIRTY);
+            });
+        }
+    }
+
+    private void refreshNow() {
+        outline.ifPresent(part -> part.outline().refresh());
+        detail.pane().ifPresent(FormPane::refresh);
+        setPartName(ElementTitle.of(element));
+    }
+
+    private int problems() {
+        return session.isEmpty() ? 0 : unread.all().size() + Required.missing(element).size();
+    }
+
+    private void showHead() {
+        int count = problems();
+        if (readOnly.isPresent()) {
+            head.show("info", NLS.bind(Messages.readOnly, readOnly.get()), false);
+        } else if (count > 0) {
+            head.show("error", count == 1 ? Messages.oneProblem : NLS.bind(Messages.problems, count), true);
+        } else if (isChangedOutside) {
+            head.show("warning", Messages.changedOutside, false);
+        } else {
+            var draftProblem = getSite().getService(Editing.class).problem();
+            head.show(draftProblem.isPresent() ? "warning" : "info", draftProblem.orElseGet(() -> NLS.bind(
+                    session.orElseThrow().base().isEmpty() ? Messages.newFile : Messages.file, input().path())), false);
+        }
+    }
+
+    private void goToProblem() {
+        var place = unread.all().keySet().stream().findFirst()
+                .or(() -> Required.missing(element).keySet().stream().findFirst());
+        place.ifPresent(at -> {
+            outline.ifPresent(part -> part.outline().selectNearest(at.owner()));
+            detail.pane().ifPresent(pane -> {
+                pane.focus(at);
+                pane.showProblems();
+            });
+        });
+    }
+
+    @Override
+    public void doSave(IProgressMonitor monitor) {
+        if (session.isEmpty() || problems() > 0) {
+            goToProblem();
+            monitor.setCanceled(true);
+        } else if (!new Saving(getSite().getShell(), session.get()).save()) {
+            monitor.setCanceled(true);
+        }
+        changed();
+    }
+
+    @Override
+    public boolean isDirty() {
+        return session.filter(open -> !open.isClosed()).map(open -> open.isDirty() || !unread.isEmpty()).orElse(false);
+    }
+
+    @Override
+    public void setFocus() {
+        if (detail != null) {
+            detail.pane().ifPresent(FormPane::focus);
+        }
+    }
+
+    @Override
+    public void dispose() {
+        unlisten.run();
+        session.ifPresent(EditSession::close);
+        super.dispose();
+    }
+
+    @Override
+    public boolean isSaveAsAllowed() {
+        return false;
+    }
+
+    @Override
+    public void doSaveAs() {
+        // The path of a file follows from its id.
+    }
+}

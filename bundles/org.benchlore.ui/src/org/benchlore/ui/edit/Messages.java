@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.ui.edit;
+
+import org.eclipse.osgi.util.NLS;
+
+/** Words of this package. */
+final class Messages extends NLS {
+
+    public static String addStep;
+    public static String addStepKeys;
+    public static String addStepMenu;
+    public static String addWayMenu;
+    public static String allMine;
+    public static String allTheirs;
+    public static String changedOutside;
+    public static String conflictBefore;
+    public static String conflictIntro;
+    public static String conflictMine;
+    public static String conflictNone;
+    public static String conflictTheirs;
+    public static String conflictTitle;
+    public static String deletedTitle;
+    public static String discard;
+    public static String discardFailed;
+    public static String discarded;
+    public static String downKeys;
+    public static String downShort;
+    public static String draftChanged;
+    public static String draftGone;
+    public static String draftNew;
+    public static String draftSame;
+    public static String duplicateMenu;
+    public static String editFailed;
+    public static String file;
+    public static String fileReadOnly;
+    public static String goThere;
+    public static String insertFailed;
+    public static String insertLabel;
+    public static String insertMenu;
+    public static String insertOk;
+    public static String insertProcedure;
+    public static String insertProcedureName;
+    public static String insertProceduresName;
+    public static String insertSteps;
+    public static String insertStepsName;
+    public static String insertTitle;
+    public static String libraryReadOnly;
+    public static String more;
+    public static String newFailed;
+    public static String newFile;
+    public static String newKind;
+    public static String newKindName;
+    public static String newName;
+    public static String newNameName;
+    public static String newTitle;
+    public static String noLibrary;
+    public static String notAnElement;
+    public static String oneProblem;
+    public static String outlineName;
+    public static String problems;
+    public static String readOnly;
+    public static String recoveryIntro;
+    public static String recoveryLater;
+    public static String recoveryTitle;
+    public static String redone;
+    public static String removeKeys;
+    public static String removeShort;
+    public static String restore;
+    public static String restoreFailed;
+    public static String restored;
+    public static String saveAnew;
+    public static String saveFailed;
+    public static String stepEmpty;
+    public static String takeAndSave;
+    public static String undone;
+    public static String upKeys;
+    public static String upShort;
+    public static String wayNumber;
+
+    static {
+        NLS.initializeMessages(Messages.class.getPackageName() + ".messages", Messages.class);
+    }
+
+    private Messages() {
+    }
+}

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.ui.edit.form;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+import org.benchlore.model.Address;
+import org.benchlore.model.Element;
+import org.benchlore.model.Kind;
+import org.benchlore.model.Titled;
+import org.benchlore.model.TopElement;
+import org.benchlore.model.compare.Words;
+import org.benchlore.store.ElementTitle;
+import org.benchlore.store.Library;
+import org.benchlore.store.LoadedFile;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EObject;
+
+/** Finds the elements that a reference can lead to: whole files by the catalogue, parts of files by looking into them. */
+final class Choices {
+
+    private static final List<Kind> WITH_PARTS = List.of(Kind.MACHINE, Kind.SHOP);
+    private static final int NO_MATCH = 3;
+
+    private final Library library;
+    private final TopElement own;
+    private final Words words = new Words();
+    private final Map<EClass, List<Choice>> others = new HashMap<>();
+
+    Choices(Library library, TopElement own) {
+        this.library = library;
+        this.own = own;
+    }
+
+    /** Forgets what stood in other files. */
+    void forget() {
+        others.clear();
+    }
+
+    /** Elements of a type whose title or id fits what was typed, the likeliest first. */
+    List<Choice> find(EClass type, String typed, int limit) {
+        var wanted = typed.strip().toLowerCase(Locale.ROOT);
+        var pieces = Arrays.stream(wanted.split("\\s+")).filter(piece -> !piece.isEmpty()).toList();
+        record Ranked(Choice choice, int rank) {
+        }
+        return all(type).map(choice -> new Ranked(choice, rank(choice, wanted, pieces)))
+                .filter(ranked -> ranked.rank() < NO_MATCH)
+                .sorted(Comparator.comparingInt(Ranked::rank)
+                        .thenComparing(ranked -> ranked.choice().title(), String.CASE_INSENSITIVE_ORDER))
+                .limit(limit).map(Ranked::choice).toList();
+    }
+
+    private static int rank(Choice choice, String wanted, List<String> pieces) {
+        var title = choice.title().toLowerCase(Locale.ROOT);
+        if (title.equals(wanted) || choice.address().id().equals(wanted)) {
+            return 0;
+        }
+        var line = " " + title + " " + choice.address().id() + " " + choice.detail().toLowerCase(Locale.ROOT);
+        return title.startsWith(wanted) ? 1 : pieces.stream().allMatch(line::contains) ? 2 : NO_MATCH;
+    }
+
+    private Stream<Choice> all(EClass type) {
+        var kind = Kind.of(type);
+        if (kind.isPresent()) {
+            return library.catalogue().rows(kind.get()).filter(row -> !row.path().equals(ownPath()))
+                    .map(row -> new Choice(row.address(), row.title(), row.id()));
+        }
+        return Stream.concat(parts(own, ownPath(), type), others.computeIfAbsent(type, this::inOthers).stream());
+    }
+
+    private List<Choice> inOthers(EClass type) {
+        var found = new ArrayList<Choice>();
+        WITH_PARTS.stream().flatMap(library.catalogue()::rows).map(row -> row.path())
+                .filter(path -> !path.equals(ownPath())).forEach(path -> library.file(path).flatMap(LoadedFile::root)
+                        .ifPresent(root -> parts(root, path, type).forEach(found::add)));
+        return found;
+    }
+
+    private Stream<Choice> parts(TopElement root, String path, EClass type) {
+        var found = new ArrayList<Choice>();
+        root.eAllContents().forEachRemaining(object -> {
+            if (type.isInstance(object) && object instanceof Element element && element.getId() != null) {
+                found.add(new Choice(new Address(path, element.getId()), title(object), within(object, root)));
+            }
+        });
+        return found.stream();
+    }
+
+    private String within(EObject object, TopElement root) {
+        var place = object.eContainer() == root ? "" : title(object.eContainer());
+        var top = root == own ? "" : ElementTitle.of(root);
+        return place.isEmpty() ? top : top.isEmpty() ? place : place + ", " + top;
+    }
+
+    private String ownPath() {
+        return Kind.of(own.eClass()).orElseThrow().path(own.getId());
+    }
+
+    /** What an element that a reference leads to is called; its id where it is not there. */
+    String title(Address address) {
+        if (address.path().equals(ownPath())) {
+            return Optional.ofNullable(own.eResource()).map(resource -> resource.getEObject(address.id()))
+                    .map(this::title).orElse(address.id());
+        }
+        return library.catalogue().at(address).filter(row -> row.id().equals(address.id())).map(row -> row.title())
+                .or(() -> library.element(address).map(this::title)).orElse(address.id());
+    }
+
+    String title(EObject object) {
+        if (object instanceof TopElement top) {
+            return ElementTitle.of(top);
+        }
+        return object instanceof Titled titled && titled.getTitle() != null ? titled.getTitle() : words.label(object);
+    }
+}

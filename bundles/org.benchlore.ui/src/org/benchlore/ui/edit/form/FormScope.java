@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.ui.edit.form;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import org.benchlore.edit.Edit;
+import org.benchlore.edit.EditSession;
+import org.benchlore.edit.Edits;
+import org.benchlore.model.Address;
+import org.benchlore.model.Kind;
+import org.benchlore.model.TopElement;
+import org.benchlore.model.compare.Targets;
+import org.benchlore.model.compare.Words;
+import org.benchlore.store.Library;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+
+/** What the fields of one editor share: the session they change, the elements they can refer to, and their words. */
+public final class FormScope {
+
+    private final Optional<EditSession> session;
+    private final TopElement element;
+    private final Choices choices;
+    private final Unread unread;
+    private final Consumer<Address> opener;
+    private final FieldWords words = new FieldWords();
+    private final Words values;
+    private Runnable relayout = () -> { };
+
+    /**
+     * Makes the scope of an editor.
+     *
+     * @param library the open library
+     * @param element what is shown
+     * @param session the session that the element is the working copy of; empty for reading only
+     * @param unread keeps what cannot be understood
+     * @param opener opens what a reference leads to
+     */
+    public FormScope(Library library, TopElement element, Optional<EditSession> session, Unread unread,
+            Consumer<Address> opener) {
+        this.element = element;
+        this.session = session;
+        this.unread = unread;
+        this.opener = opener;
+        this.choices = new Choices(library, element);
+        this.values = new Words(address -> Optional.of(choices.title(address)));
+    }
+
+    /** Forgets what other files were called. */
+    public void forgetOthers() {
+        choices.forget();
+    }
+
+    /**
+     * Sets what is done when a field needs more or less room.
+     *
+     * @param action lays the form out
+     */
+    public void onRelayout(Runnable action) {
+        relayout = action;
+    }
+
+    void relayout() {
+        relayout.run();
+    }
+
+    TopElement element() {
+        return element;
+    }
+
+    boolean isEditable() {
+        return session.isPresent();
+    }
+
+    Edits edits() {
+        return session.orElseThrow().edits();
+    }
+
+    EditSession session() {
+        return session.orElseThrow();
+    }
+
+    void execute(Edit edit) {
+        session.orElseThrow().execute(edit);
+    }
+
+    Unread unread() {
+        return unread;
+    }
+
+    FieldWords words() {
+        return words;
+    }
+
+    Choices choices() {
+        return choices;
+    }
+
+    void open(Address address) {
+        opener.accept(address);
+    }
+
+    /** What an inner element holds, in one line. */
+    String summary(EObject object) {
+        return values.summary(object);
+    }
+
+    String label(EObject object) {
+        return values.label(object);
+    }
+
+    /** Where a reference leads, in order. */
+    List<Address> targets(EObject owner, EReference reference) {
+        return Targets.of(owner, reference).stream().map(this::address).toList();
+    }
+
+    private Address address(String target) {
+        return target.startsWith("#") ? new Address(Kind.of(element.eClass()).orElseThrow().path(element.getId()),
+                target.length() == 1 ? "x" : target.substring(1)) : Address.parse(target);
+    }
+}

@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.ui.edit.form;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.benchlore.edit.InnerEdits;
+import org.benchlore.edit.RecordedLists;
+import org.benchlore.ui.Ids;
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.RowLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+
+/**
+ * A list of elements within the element: rows, buttons, the form of the selected one below them, and for the lists that
+ * matter for safety whether they were written down at all.
+ */
+final class InnerListField extends Field {
+
+    private static final int INDENT = 24;
+
+    private final EReference list;
+    private Mnemonics mnemonics;
+    private Optional<RecordedWord> recorded = Optional.empty();
+    private RowTable rows;
+    private Composite below;
+    private FormPane detail;
+    private EObject shown;
+    private Button duplicate;
+    private Button remove;
+    private Button up;
+    private Button down;
+
+    InnerListField(FormScope scope, EObject owner, EReference list) {
+        super(scope, owner, list);
+        this.list = list;
+    }
+
+    @Override
+    void createControl(Composite holder, Mnemonics letters) {
+        mnemonics = letters;
+        var bar = new Composite(holder, SWT.NONE);
+        var layout = new RowLayout();
+        layout.marginLeft = 0;
+        layout.center = true;
+        bar.setLayout(layout);
+        GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(bar);
+        Optional<EAttribute> beside = RecordedLists.fieldOf(list);
+        recorded = beside.map(field -> new RecordedWord(bar, this, field));
+        createButtons(bar);
+        rows = new RowTable(holder, id() + ".rows", name());
+        rows.table().addListener(SWT.Selection, event -> showSelected());
+        if (scope.isEditable()) {
+            rows.onRemove(at -> removeSelected());
+            rows.onMove((from, to) -> move(to - from));
+        }
+    }
+
+    @Override
+    void createBelow(Composite grid) {
+        below = new Composite(grid, SWT.NONE);
+        GridLayoutFactory.fillDefaults().margins(0, 0).extendedMargins(INDENT, 0, 0, 0).applyTo(below);
+        GridDataFactory.fillDefaults().span(2, 1).grab(true, false).exclude(true).applyTo(below);
+    }
+
+    private void createButtons(Composite bar) {
+        button(bar, "add", Messages.add, this::add);
+        duplicate = button(bar, "duplicate", Messages.duplicate, this::duplicateSelected);
+        remove = button(bar, "remove", Messages.remove, this::removeSelected);
+        up = button(bar, "up", Messages.up, () -> move(-1));
+        down = button(bar, "down", Messages.down, () -> move(1));
+    }
+
+    private Button button(Composite bar, String key, String words, Runnable action) {
+        var button = new Button(bar, SWT.PUSH);
+        button.setText(words);
+        button.setData(Ids.WIDGET_ID, id() + "." + key);
+        org.benchlore.ui.Keys.name(button, words + ": " + name());
+        button.addListener(SWT.Selection, event -> action.run());
+        button.setEnabled(scope.isEditable());
+        return button;
+    }
+
+    List<?> elements() {
+        return (List<?>) owner.eGet(list);
+    }
+
+    private Optional<EObject> selected() {
+        return rows.index().filter(at -> at < elements().size()).map(at -> (EObject) elements().get(at));
+    }
+
+    private void add() {
+        int at = rows.index().map(index -> index + 1).orElse(InnerEdits.END);
+        begin(scope.edits().inner().add(owner, list, list.getEReferenceType(), at));
+    }
+
+    private void duplicateSelected() {
+        selected().ifPresent(element -> begin(scope.edits().inner().duplicate(element)));
+    }
+
+    private void begin(InnerEdits.Adding adding) {
+        scope.execute(adding.edit());
+        refresh();
+        rows.select(elements().indexOf(adding.element()));
+        showSelected();
+        if (detail != null) {
+            detail.focus();
+        }
+    }
+
+    private void removeSelected() {
+        selected().ifPresent(element -> {
+            scope.execute(scope.edits().inner().remove(element));
+            refresh();
+            showSelected();
+        });
+    }
+
+    private void move(int step) {
+        selected().ifPresent(element -> {
+            scope.execute(scope.edits().inner().move(element, elements().indexOf(element) + step));
+            refresh();
+            rows.select(elements().indexOf(element));
+            showSelected();
+        });
+    }
+
+    private void showSelected() {
+        var next = selected().orElse(null);
+        if (next != shown) {
+            shown = next;
+            for (var child : below.getChildren()) {
+                child.dispose();
+            }
+            detail = next == null ? null : new FormPane(scope, below, next, new Mnemonics(mnemonics));
+            ((org.eclipse.swt.layout.GridData) below.getLayoutData()).exclude = next == null;
+            below.setVisible(next != null);
+            scope.relayout();
+        }
+        enable();
+    }
+
+    private void enable() {
+        if (RowButtons.show(!elements().isEmpty(), duplicate, remove, up, down)) {
+            scope.relayout();
+        }
+        boolean canEdit = scope.isEditable() && shown != null;
+        int at = elements().indexOf(shown);
+        duplicate.setEnabled(canEdit);
+        remove.setEnabled(canEdit);
+        up.setEnabled(canEdit && at > 0);
+        down.setEnabled(canEdit && at >= 0 && at < elements().size() - 1);
+    }
+
+    @Override
+    void refresh() {
+        recorded.ifPresent(RecordedWord::refresh);
+        boolean moved = rows.show(elements().stream().map(element -> scope.summary((EObject) element)).toList());
+        if (shown != null && !elements().contains(shown)) {
+            showSelected();
+        } else if (detail != null) {
+            rows.select(elements().indexOf(shown));
+            detail.refresh();
+        }
+        enable();
+        if (moved) {
+            scope.relayout();
+        }
+        showProblem();
+    }
+
+    @Override
+    void focus() {
+        if (elements().isEmpty()) {
+            rows.table().getParent().getParent().setFocus();
+        } else {
+            rows.table().setFocus();
+        }
+    }
+
+    /** Opens the form of an element of this list. */
+    Optional<FormPane> show(EObject element) {
+        rows.select(elements().indexOf(element));
+        showSelected();
+        return Optional.ofNullable(detail);
+    }
+}

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.ui.edit.form;
+
+import org.eclipse.osgi.util.NLS;
+
+/** Words of this package. */
+final class Messages extends NLS {
+
+    public static String add;
+    public static String choices;
+    public static String chooseOne;
+    public static String chosen;
+    public static String clear;
+    public static String down;
+    public static String duplicate;
+    public static String fieldMissing;
+    public static String oneALine;
+    public static String open;
+    public static String recordedListed;
+    public static String recordedName;
+    public static String recordedNone;
+    public static String remove;
+    public static String textMissing;
+    public static String typeToAdd;
+    public static String typeToChoose;
+    public static String up;
+
+    static {
+        NLS.initializeMessages(Messages.class.getPackageName() + ".messages", Messages.class);
+    }
+
+    private Messages() {
+    }
+}
