@@ -15,9 +15,11 @@ import org.benchlore.edit.desk.SeenAgain;
 import org.benchlore.model.BookPackage.Literals;
 import org.benchlore.model.JobRecord;
 import org.benchlore.model.NoteStatus;
+import org.benchlore.model.TopElement;
 import org.benchlore.store.LibraryException;
 import org.benchlore.store.Row;
 import org.benchlore.workshop.OpenLibrary;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /**
  * Does one thing to a note or a job and saves it, and can take the last thing back. What is being edited elsewhere is
@@ -26,7 +28,11 @@ import org.benchlore.workshop.OpenLibrary;
 final class DeskWork {
 
     private final OpenLibrary library;
-    private Optional<EditSession> last = Optional.empty();
+    private Optional<Done> last = Optional.empty();
+
+    /** What was done last: the element before, the hash of its file after, and what it was in words. */
+    private record Done(TopElement before, String after, String label) {
+    }
 
     /** Makes an edit in a session, or says in a plain sentence what is missing for it. */
     interface Maker {
@@ -76,21 +82,18 @@ final class DeskWork {
      * @throws IllegalArgumentException with a plain sentence if something is missing for it
      */
     synchronized void apply(String path, Maker maker) throws LibraryException {
-        forget();
+        last = Optional.empty();
         var open = library.sessions().find(path);
         if (open.isPresent()) {
             open.get().execute(maker.in(open.get()));
             return;
         }
-        var session = library.sessions().open(path);
-        try {
-            session.execute(maker.in(session));
+        try (var session = library.sessions().open(path)) {
+            var before = EcoreUtil.copy(session.element());
+            var edit = maker.in(session);
+            session.execute(edit);
             save(session);
-            last = Optional.of(session);
-        } finally {
-            if (last.isEmpty()) {
-                session.close();
-            }
+            last = library.library().file(path).map(file -> new Done(before, file.hash(), edit.label()));
         }
     }
 
@@ -100,20 +103,16 @@ final class DeskWork {
         }
     }
 
-    /** Takes the last thing back and returns what it was, empty if there is nothing to take back. */
+    /**
+     * Takes the last thing back and returns what it was, empty if there is nothing to take back. No session is kept for
+     * it, so that the file can be edited elsewhere meanwhile; if it was saved there since, nothing is taken back.
+     */
     synchronized Optional<String> takeBack() throws LibraryException {
-        var label = last.flatMap(EditSession::undoLabel);
-        if (label.isPresent()) {
-            last.get().undo();
-            save(last.get());
-        }
-        forget();
-        return label;
-    }
-
-    /** Lets go of what could be taken back, so that it can be edited elsewhere. */
-    synchronized void forget() {
-        last.ifPresent(EditSession::close);
+        var done = last;
         last = Optional.empty();
+        if (done.isPresent()) {
+            library.library().save(done.get().before(), Optional.of(done.get().after()));
+        }
+        return done.map(Done::label);
     }
 }

@@ -156,7 +156,6 @@ public final class SortingView extends ViewPart {
     public void dispose() {
         unlisten.run();
         job.forget();
-        work.ifPresent(DeskWork::forget);
         super.dispose();
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 
 import org.benchlore.model.compare.MergeConflict;
 import org.benchlore.model.compare.Side;
+import org.benchlore.page.Labels;
 import org.benchlore.ui.Ids;
 import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
@@ -112,7 +113,7 @@ final class ConflictDialog extends Dialog {
         var group = new Composite(content, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(group);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(group);
-        var place = words(group, org.benchlore.page.Labels.capital(question.place()), 0);
+        var place = words(group, Labels.capital(question.place()), 0);
         place.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DIALOG_FONT));
         words(group, NLS.bind(Messages.conflictBefore, question.base()), INDENT);
         mine.add(radio(group, "conflict.mine." + number, NLS.bind(Messages.conflictMine, question.mine()),

@@ -69,7 +69,7 @@ final class DetailArea {
                 isLayingOut = false;
                 if (!scrolled.isDisposed()) {
                     layOut();
-                    showCursor();
+                    scrolled.getDisplay().asyncExec(this::showCursor);
                 }
             });
         }
@@ -85,6 +85,9 @@ final class DetailArea {
     }
 
     private void showCursor() {
+        if (scrolled.isDisposed()) {
+            return;
+        }
         var focus = scrolled.getDisplay().getFocusControl();
         for (Composite above = focus == null ? null : focus.getParent(); above != null; above = above.getParent()) {
             if (above == scrolled.getContent()) {

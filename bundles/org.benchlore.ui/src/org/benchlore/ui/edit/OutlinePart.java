@@ -14,6 +14,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 
@@ -72,7 +73,7 @@ final class OutlinePart {
         return button;
     }
 
-    private Menu menu(org.eclipse.swt.widgets.Control owner, StepEdits actions) {
+    private Menu menu(Control owner, StepEdits actions) {
         var menu = new Menu(owner);
         item(menu, Messages.addStepMenu, actions::addStep);
         item(menu, Messages.duplicateMenu, actions::duplicate);

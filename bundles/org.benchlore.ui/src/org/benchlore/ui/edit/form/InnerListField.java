@@ -7,12 +7,14 @@ import java.util.Optional;
 import org.benchlore.edit.InnerEdits;
 import org.benchlore.edit.RecordedLists;
 import org.benchlore.ui.Ids;
+import org.benchlore.ui.Keys;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -81,7 +83,7 @@ final class InnerListField extends Field {
         var button = new Button(bar, SWT.PUSH);
         button.setText(words);
         button.setData(Ids.WIDGET_ID, id() + "." + key);
-        org.benchlore.ui.Keys.name(button, words + ": " + name());
+        Keys.name(button, words + ": " + name());
         button.addListener(SWT.Selection, event -> action.run());
         button.setEnabled(scope.isEditable());
         return button;
@@ -139,7 +141,7 @@ final class InnerListField extends Field {
                 child.dispose();
             }
             detail = next == null ? null : new FormPane(scope, below, next, new Mnemonics(mnemonics));
-            ((org.eclipse.swt.layout.GridData) below.getLayoutData()).exclude = next == null;
+            ((GridData) below.getLayoutData()).exclude = next == null;
             below.setVisible(next != null);
             scope.relayout();
         }
