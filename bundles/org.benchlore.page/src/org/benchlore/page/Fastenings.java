@@ -9,7 +9,6 @@ import org.benchlore.model.Fastening;
 import org.benchlore.model.Procedure;
 import org.benchlore.model.RenewRule;
 import org.benchlore.model.SequencePattern;
-import org.benchlore.model.Source;
 import org.benchlore.model.Stage;
 import org.benchlore.model.Step;
 import org.benchlore.model.Work;
@@ -54,7 +53,7 @@ final class Fastenings {
                 Spans.of(order(fastening)), Spans.of(renew(fastening)), Spans.of(friction(fastening)),
                 Spans.before("part ", links.to(fastening.getPart())),
                 Spans.of(Stated.by("torque", fastening.getStatedBy())),
-                Spans.before("source: ", source(fastening.getSource()))));
+                Spans.before("source: ", links.cited(fastening.getSource()))));
     }
 
     private static String size(Fastening fastening) {
@@ -84,11 +83,6 @@ final class Fastenings {
             case NOT_RECORDED -> "";
             default -> Labels.of(fastening.getFriction());
         };
-    }
-
-    List<Span> source(Source source) {
-        return source == null ? List.of() : Spans.join(", ", List.of(links.to(source.getDocument()),
-                Spans.of("edition ", source.getEdition()), Spans.of(source.getSection())));
     }
 
     /** Writes every fastening of several works in one table; the work is named where there is more than one. */

@@ -12,6 +12,7 @@ import org.benchlore.model.FaultCode;
 import org.benchlore.model.Kind;
 import org.benchlore.model.Need;
 import org.benchlore.model.Person;
+import org.benchlore.model.Source;
 import org.benchlore.model.Step;
 import org.benchlore.model.TopElement;
 import org.benchlore.model.Work;
@@ -142,6 +143,12 @@ final class Links {
             object = object.eContainer();
         }
         return object;
+    }
+
+    /** Names the document that a figure or a procedure stands on, with its edition and the section. */
+    List<Span> cited(Source source) {
+        return source == null ? List.of() : Spans.join(", ", List.of(to(source.getDocument()),
+                Spans.of("edition ", source.getEdition()), Spans.of(source.getSection())));
     }
 
     /** Turns a text's {@code {kind:id}} into links. */

@@ -21,7 +21,8 @@ final class Measurements {
                 Spans.concat(Spans.of("Measure " + Names.of(measurement)), Spans.of(" at ", measurement.getPlace()),
                         List.of(Span.of(": "), Span.strong(limits(measurement)))),
                 Spans.before("with ", links.to(measurement.getTool())),
-                Spans.of(Stated.by("limits", measurement.getStatedBy()))));
+                Spans.of(Stated.by("limits", measurement.getStatedBy())),
+                Spans.before("source: ", links.cited(measurement.getSource()))));
     }
 
     /** Returns limits in words, 'limits not recorded' where there are none. */

@@ -75,8 +75,7 @@ final class ProcedurePage implements KindPage {
         if (procedure.getVerifications().isEmpty()) {
             sheet.labelled(verification, Spans.of(Texts.NOT_RECORDED));
         }
-        var fastenings = new Fastenings(links);
-        sheet.bullets(2, "Sources", procedure.getSources().stream().map(fastenings::source).toList());
+        sheet.bullets(2, "Sources", procedure.getSources().stream().map(links::cited).toList());
         sheet.picturesSection(procedure.getMedia());
         var referrers = new Referrers(scope);
         referrers.writeNotes(sheet);

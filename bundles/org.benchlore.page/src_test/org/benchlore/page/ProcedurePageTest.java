@@ -86,6 +86,21 @@ class ProcedurePageTest {
         step.getFastenings().add(fastening);
     }
 
+    @Test
+    void limitsNameTheDocumentTheyComeFrom() {
+        var document = named(MAKE.createDocument(), "bulletin-9", "Bulletin 9");
+        var source = MAKE.createSource();
+        source.setDocument(to(MAKE.createDocument(), "documents/bulletin-9.xmi", "bulletin-9"));
+        source.setSection("page 2");
+        source.setEdition("3");
+        var measurement = MAKE.createMeasurement();
+        measurement.setWhat("End play");
+        measurement.setSource(source);
+        step("step-a", "Measure.").getMeasurements().add(measurement);
+        var text = new TestBook(folder).add(document).add(procedure).text("renew-pack").replaceAll("\\s+", " ");
+        assertTrue(text.contains("source: Bulletin 9 [bulletin-9], edition 3, page 2"), text);
+    }
+
     private String text() {
         return new TestBook(folder).add(procedure).text("renew-pack");
     }

@@ -71,6 +71,7 @@ final class WorkLayouts {
     private static List<Section> measurement() {
         return List.of(Section.of("", Literals.MEASUREMENT__WHAT, Literals.MEASUREMENT__PLACE,
                 Literals.MEASUREMENT__NOMINAL, Literals.MEASUREMENT__LOW, Literals.MEASUREMENT__HIGH,
-                Literals.MEASUREMENT__WEAR_LIMIT, Literals.MEASUREMENT__TOOL, Literals.MEASUREMENT__STATED_BY));
+                Literals.MEASUREMENT__WEAR_LIMIT, Literals.MEASUREMENT__TOOL, Literals.MEASUREMENT__STATED_BY,
+                Literals.MEASUREMENT__SOURCE));
     }
 }
