@@ -4,6 +4,7 @@ package org.benchlore.app;
 import java.nio.file.Path;
 import java.util.Optional;
 
+import org.benchlore.ui.edit.EditorRoom;
 import org.benchlore.ui.look.Appearance;
 import org.benchlore.ui.session.LibrarySession;
 import org.benchlore.ui.session.SessionMemory;
@@ -46,6 +47,7 @@ final class ApplicationWindowAdvisor extends WorkbenchWindowAdvisor {
         var session = window.getService(LibrarySession.class);
         window.getService(Appearance.class).follow();
         new WindowKeeper(window, session).start();
+        EditorRoom.watch(window.getActivePage());
         new StatusItems(session).fill(getWindowConfigurer().getActionBarConfigurer().getStatusLineManager());
         getWindowConfigurer().getActionBarConfigurer().getStatusLineManager().update(true);
         window.getShell().getDisplay().asyncExec(() -> begin(window));

@@ -66,7 +66,8 @@ public sealed interface Conflict {
 
         @Override
         public String sentence() {
-            return path + " was damaged on the disk meanwhile, and saving would drop what cannot be read: mend the file, then"
+            return path + " was damaged on the disk meanwhile, and saving would drop what cannot be read:"
+                    + " mend the file, then"
                     + " save (" + problems.get(0).reason() + ")";
         }
     }

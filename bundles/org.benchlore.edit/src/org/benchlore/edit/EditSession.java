@@ -16,6 +16,7 @@ import org.benchlore.store.ElementTitle;
 import org.benchlore.store.Hash;
 import org.benchlore.store.Library;
 import org.benchlore.store.LibraryException;
+import org.benchlore.store.LibraryUris;
 import org.benchlore.store.LoadedFile;
 import org.eclipse.emf.ecore.resource.impl.ResourceImpl;
 import org.eclipse.emf.edit.domain.EditingDomain;
@@ -49,7 +50,7 @@ public final class EditSession implements AutoCloseable {
     private final Runnable stopListening;
     private Optional<LoadedFile> base;
     private long version;
-    private boolean isSaving;
+    private volatile boolean isSaving;
     private boolean isClosed;
     private boolean isUnsaved;
 
@@ -58,7 +59,7 @@ public final class EditSession implements AutoCloseable {
         this.element = element;
         this.base = base;
         this.disk = new Disk(library, path());
-        new ResourceImpl(References.file(path())).getContents().add(element);
+        new ResourceImpl(LibraryUris.of(path())).getContents().add(element);
         this.edits = new Edits(this, random);
         history.onChange(this::edited);
         this.stopListening = library.onChange(this::outside);
@@ -74,7 +75,8 @@ public final class EditSession implements AutoCloseable {
      * @throws LibraryException if there is no such file or it may not be saved over
      */
     static EditSession open(Library library, String path, RandomGenerator random) throws LibraryException {
-        var file = library.file(path).orElseThrow(() -> new LibraryException(path + " is not in the library: refresh it"));
+        var file = library.file(path).orElseThrow(
+                () -> new LibraryException(path + " is not in the library: refresh it"));
         if (!file.isWhole()) {
             throw new LibraryException(path + " cannot be edited, since saving would drop what cannot be read: "
                     + file.problems().get(0).reason() + "; mend the file first");
@@ -279,36 +281,60 @@ public final class EditSession implements AutoCloseable {
      * @throws LibraryException if the library cannot be written
      */
     public SaveResult save() throws LibraryException {
-        var conflict = conflict();
-        if (conflict.isPresent()) {
-            return new SaveResult.Stopped(conflict.get());
-        }
-        isSaving = true;
-        try {
-            saved(library.save(element, base.map(LoadedFile::hash)));
-        } finally {
-            isSaving = false;
-        }
-        tell(Event.SAVED);
-        return new SaveResult.Saved(base.orElseThrow());
+        var pending = beginSave();
+        pending.run();
+        return endSave(pending);
     }
 
-    private void saved(LoadedFile file) {
-        base = Optional.of(file);
-        isUnsaved = false;
-        history.endTyping();
-        history.stack().saveIsDone();
+    /**
+     * Takes what is to be saved, so that it can be written on another thread while this one goes on. {@link #endSave}
+     * must follow.
+     *
+     * @return the working copy as it is now, to be run
+     */
+    public PendingSave beginSave() {
+        isSaving = true;
+        return new PendingSave(library, disk, path(), base, bytes(), version);
+    }
+
+    /**
+     * Takes what came of writing. What was edited meanwhile is still to be saved.
+     *
+     * @param pending what {@link #beginSave} returned, after it was run
+     * @return the saved file, or the conflict because of which nothing was written
+     * @throws LibraryException if the library could not be written
+     */
+    public SaveResult endSave(PendingSave pending) throws LibraryException {
+        isSaving = false;
+        var result = pending.outcome();
+        if (result instanceof SaveResult.Saved saved) {
+            base = Optional.of(saved.file());
+            isUnsaved = version != pending.version();
+            history.endTyping();
+            if (!isUnsaved) {
+                history.stack().saveIsDone();
+            }
+            tell(Event.SAVED);
+        } else if (version != pending.version()) {
+            // The questions are to be about what stands there now.
+            return save();
+        }
+        return result;
     }
 
     /**
      * Takes in what somebody else changed, as one edit that can be undone; after that the working copy can be saved.
      *
      * @param conflict what {@link #conflict} returned
-     * @param answers whose value to take in each question; mine where there is no answer
+     * @param answers whose value to take in each question, and in each that an answer brings up
+     * @throws IllegalArgumentException if a question is left open: nobody's value is taken silently
      */
     public void settle(Conflict.Changed conflict, Map<String, Side> answers) {
-        var merged = conflict.merge().decided(answers).element();
-        replace("take in the change from the disk", merged, Optional.of(conflict.theirs()));
+        var merged = conflict.merge().decided(answers);
+        if (!merged.open().isEmpty()) {
+            throw new IllegalArgumentException(merged.open().size() + " questions are not answered yet: decide each one");
+        }
+        replace("take in the change from the disk", merged.element(), Optional.of(conflict.theirs()));
     }
 
     /**
@@ -334,7 +360,8 @@ public final class EditSession implements AutoCloseable {
     public void revert() throws LibraryException {
         var now = disk.now();
         if (now.isEmpty() || !now.get().isWhole()) {
-            throw new LibraryException(path() + " cannot be gone back to: there is no such file that can be read whole");
+            throw new LibraryException(path()
+                    + " cannot be gone back to: there is no such file that can be read whole");
         }
         replace("go back to what was saved", Copies.of(now.get().root().orElseThrow()), now);
         isUnsaved = false;

@@ -106,7 +106,8 @@ public final class Edits {
         var values = new ArrayList<Object>();
         typed.forEach(line -> FieldText.read(field, line).ifPresent(values::add));
         var label = "change " + words.field(field);
-        return owner.eGet(field).equals(values) ? Edit.nothing(label) : Edit.of(label, new SetValues(owner, field, values));
+        return owner.eGet(field).equals(values) ? Edit.nothing(label)
+                : Edit.of(label, new SetValues(owner, field, values));
     }
 
     /**
@@ -164,7 +165,8 @@ public final class Edits {
         }
         var inner = session.element().eResource().getEObject(address.id());
         if (inner == null || !type.isInstance(inner)) {
-            throw new IllegalArgumentException("There is no " + words.field(reference) + " '" + address.id() + "' here");
+            throw new IllegalArgumentException("There is no " + words.field(reference) + " '" + address.id()
+                    + "' here");
         }
         return inner;
     }

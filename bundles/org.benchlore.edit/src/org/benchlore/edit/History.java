@@ -38,9 +38,12 @@ final class History {
         isTypingOver = false;
     }
 
-    /** A command looks at the value before it when it is first asked, so undoing it leads to before the first keystroke. */
+    /**
+     * A command looks at the value before it when it is first asked, so undoing it leads to before the first keystroke.
+     */
     private void takeBackKeystroke(Edit edit) {
-        if (!isTypingOver && stack.isSaveNeeded() && last().filter(entry -> entry.isTypedIn(edit.typing())).isPresent()) {
+        if (!isTypingOver && stack.isSaveNeeded()
+                && last().filter(entry -> entry.isTypedIn(edit.typing())).isPresent()) {
             isQuiet = true;
             stack.undo();
             isQuiet = false;

@@ -76,7 +76,8 @@ public final class InnerEdits {
 
     private Edit put(String label, EObject owner, EReference place, EObject element, int index) {
         if (!place.isContainment() || !place.getEReferenceType().isInstance(element)) {
-            throw new IllegalArgumentException("A " + words.label(element) + " does not belong into " + words.field(place));
+            throw new IllegalArgumentException("A " + words.label(element) + " does not belong into "
+                    + words.field(place));
         }
         if (!place.isMany()) {
             if (owner.eIsSet(place)) {

@@ -2,7 +2,7 @@
 package org.benchlore.edit;
 
 import org.benchlore.model.Address;
-import org.eclipse.emf.common.util.URI;
+import org.benchlore.store.LibraryUris;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.InternalEObject;
@@ -10,9 +10,6 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /** Makes references to elements of other files: they stay unresolved, and the library follows them. */
 public final class References {
-
-    /** The scheme in which the library addresses its files. */
-    private static final String SCHEME = "library";
 
     private References() {
     }
@@ -26,11 +23,7 @@ public final class References {
      */
     public static EObject to(EClass type, Address address) {
         var reference = EcoreUtil.create(type);
-        ((InternalEObject) reference).eSetProxyURI(file(address.path()).appendFragment(address.id()));
+        ((InternalEObject) reference).eSetProxyURI(LibraryUris.of(address.path()).appendFragment(address.id()));
         return reference;
-    }
-
-    static URI file(String path) {
-        return URI.createHierarchicalURI(SCHEME, null, null, path.split("/"), null, null);
     }
 }

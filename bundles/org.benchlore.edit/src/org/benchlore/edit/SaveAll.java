@@ -61,7 +61,8 @@ public final class SaveAll {
     private static Report report(List<EditSession> saved, List<EditSession> all, String reason) {
         var left = all.stream().filter(session -> !saved.contains(session)).toList();
         var told = saved.isEmpty() ? "Nothing was saved: " + reason
-                : "Saved: " + String.join(", ", paths(saved)) + ". Not saved: " + String.join(", ", paths(left)) + ": " + reason;
+                : "Saved: " + String.join(", ", paths(saved)) + ". Not saved: " + String.join(", ", paths(left))
+                        + ": " + reason;
         return new Report(paths(saved), paths(left), Optional.of(told));
     }
 

@@ -67,6 +67,24 @@ class ConflictTest {
     }
 
     @Test
+    void aQuestionThatIsLeftOpenIsNobodysToDecide() throws LibraryException {
+        demo.outside(UNIT, TITLE, "title=\"Lorry 14, theirs\"");
+        var conflict = stopped(Conflict.Changed.class);
+        assertThrows(IllegalArgumentException.class, () -> session.settle(conflict, Map.of()));
+        assertEquals("Lorry 14, mine", session.element().getTitle());
+    }
+
+    @Test
+    void whatIsTypedWhileTheDiskIsLookedAtIsInTheQuestions() throws LibraryException {
+        demo.outside(UNIT, TITLE, "title=\"Lorry 14, theirs\"");
+        var pending = session.beginSave();
+        session.execute(session.edits().text(session.element(), Literals.TOP_ELEMENT__TITLE, "Lorry 14, mine again"));
+        pending.run();
+        var stopped = assertInstanceOf(SaveResult.Stopped.class, session.endSave(pending));
+        assertEquals("Lorry 14, mine again", ((Conflict.Changed) stopped.conflict()).questions().get(0).mine());
+    }
+
+    @Test
     void theAnswersAreOneEditThatCanBeUndone() throws LibraryException {
         demo.outside(UNIT, TITLE, "title=\"Lorry 14, theirs\"");
         var conflict = stopped(Conflict.Changed.class);

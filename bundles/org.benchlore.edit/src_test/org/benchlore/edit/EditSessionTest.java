@@ -206,4 +206,35 @@ class EditSessionTest {
         var refusal = assertThrows(LibraryException.class, () -> fresh.open("units/lorry-14.xmi"));
         assertTrue(refusal.getMessage().contains("mend the file first"), refusal.getMessage());
     }
+
+    private static void runElsewhere(PendingSave pending) throws InterruptedException {
+        var thread = new Thread(pending);
+        thread.start();
+        thread.join();
+    }
+
+    @Test
+    void whatIsEditedWhileTheFileIsWrittenIsStillToBeSaved() throws Exception {
+        title("Written");
+        var pending = session.beginSave();
+        title("Typed meanwhile");
+        runElsewhere(pending);
+        assertInstanceOf(SaveResult.Saved.class, session.endSave(pending));
+        assertTrue(demo.text(DemoCopy.PROCEDURE).contains("title=\"Written\""));
+        assertTrue(session.isDirty());
+        assertInstanceOf(SaveResult.Saved.class, session.save());
+        assertTrue(demo.text(DemoCopy.PROCEDURE).contains("title=\"Typed meanwhile\""));
+        assertFalse(session.isDirty());
+    }
+
+    @Test
+    void aConflictFoundElsewhereIsToldWhenTheSessionTakesTheOutcome() throws Exception {
+        title("Mine");
+        java.nio.file.Files.delete(demo.root().resolve(DemoCopy.PROCEDURE));
+        var pending = session.beginSave();
+        runElsewhere(pending);
+        var stopped = assertInstanceOf(SaveResult.Stopped.class, session.endSave(pending));
+        assertInstanceOf(Conflict.Deleted.class, stopped.conflict());
+        assertTrue(session.isDirty());
+    }
 }

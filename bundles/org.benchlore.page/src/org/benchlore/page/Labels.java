@@ -14,6 +14,9 @@ import org.eclipse.emf.common.util.Enumerator;
 /** The model's literals and kinds in plain English words, lower case, as they stand within a line. */
 public final class Labels {
 
+    /** What is said of everything that was invented for demonstration. */
+    public static final String INVENTED = Texts.INVENTED;
+
     private static final Map<Enumerator, String> WORDS = together(WorkWords.WORDS, RecordWords.WORDS);
     private static final String NOT_RECORDED = "NOT_RECORDED";
 

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 
 import org.benchlore.model.Document;
 import org.benchlore.model.FieldNote;
+import org.benchlore.model.Kind;
 import org.benchlore.model.NoteStatus;
 import org.benchlore.model.Part;
 import org.benchlore.model.Procedure;
@@ -14,6 +15,7 @@ import org.benchlore.model.TopElement;
 import org.benchlore.page.Block.Tone;
 import org.benchlore.store.FileProblem;
 import org.benchlore.store.FileProblem.Severity;
+import org.benchlore.store.Row;
 import org.eclipse.emf.ecore.EObject;
 
 /** Writes what must be known before an element is read: invented, withdrawn, superseded, a draft, damaged. */
@@ -33,6 +35,7 @@ final class Warnings {
         }
         standing(sheet);
         readOnly(sheet);
+        citedEditions(sheet);
         sheet.labelled(USE_INSTEAD, scope.links().to(replacement(scope.own())));
     }
 
@@ -70,6 +73,19 @@ final class Warnings {
         if (!problems.isEmpty()) {
             sheet.banner(Tone.ATTENTION, "read-only: " + problems);
         }
+    }
+
+    /** What rests on an edition that is out of force may be out of force itself; a document may name its forerunners. */
+    private void citedEditions(Sheet sheet) {
+        if (scope.own() instanceof Document) {
+            return;
+        }
+        var catalogue = scope.library().catalogue();
+        scope.path().flatMap(catalogue::entry).flatMap(entry -> entry.row()).map(Row::references).orElse(List.of()).stream()
+                .flatMap(target -> catalogue.at(target).stream())
+                .filter(row -> row.kind() == Kind.DOCUMENT && row.status().equals(NoteStatus.SUPERSEDED.getLiteral()))
+                .map(Row::title).distinct().forEach(title -> sheet.banner(Tone.ATTENTION, "Cites a superseded document: "
+                        + title + ". Compare with the edition in force first."));
     }
 
     private static EObject replacement(TopElement own) {

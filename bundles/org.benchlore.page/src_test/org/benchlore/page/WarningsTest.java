@@ -13,6 +13,7 @@ import java.util.List;
 import org.benchlore.model.Address;
 import org.benchlore.model.NoteStatus;
 import org.benchlore.model.Procedure;
+import org.benchlore.model.Source;
 import org.benchlore.model.Status;
 import org.benchlore.page.Block.Paragraph;
 import org.junit.jupiter.api.Test;
@@ -83,6 +84,67 @@ class WarningsTest {
         var book = new TestBook(folder).add(document);
         assertEquals(List.of("STOP This document is superseded: do not work from it."), banners(book, "issue-1"));
         assertTrue(book.text("issue-1").contains("Use instead: issue-2 (not in this library)"));
+    }
+
+    private TestBook withOldIssue() {
+        var old = named(MAKE.createDocument(), "issue-1", "Issue 1");
+        old.setSupersededBy(to(MAKE.createDocument(), "issue-2"));
+        return new TestBook(folder).add(old).add(named(MAKE.createDocument(), "issue-2", "Issue 2"));
+    }
+
+    private static Source source(String document) {
+        var source = MAKE.createSource();
+        source.setDocument(to(MAKE.createDocument(), document));
+        return source;
+    }
+
+    @Test
+    void aProcedureThatCitesASupersededEditionSaysSoAboveAndBesideTheSource() {
+        var procedure = procedure("renew", Status.REVIEWED);
+        procedure.getSources().add(source("issue-1"));
+        procedure.getSources().add(source("issue-2"));
+        var book = withOldIssue().add(procedure);
+        assertEquals("ATTENTION Cites a superseded document: Issue 1. Compare with the edition in force first.",
+                banners(book, "renew").get(0));
+        assertTrue(book.text("renew").replaceAll("\\s+", " ").contains("Issue 1 (superseded)"), () -> book.text("renew"));
+    }
+
+    @Test
+    void aNoteThatCitesASupersededEditionSaysSo() {
+        var note = named(MAKE.createFieldNote(), "note-2026-one", "One");
+        note.getDocuments().add(to(MAKE.createDocument(), "issue-1"));
+        var book = withOldIssue().add(note);
+        assertEquals(List.of("ATTENTION Cites a superseded document: Issue 1. Compare with the edition in force first."),
+                banners(book, "note-2026-one"));
+        assertTrue(book.text("note-2026-one").contains("Issue 1 (superseded)"), () -> book.text("note-2026-one"));
+    }
+
+    @Test
+    void aTorqueFromASupersededEditionSaysSo() {
+        var fastening = MAKE.createFastening();
+        fastening.setId("bolts");
+        fastening.setPlace("cover bolts");
+        fastening.setSource(source("issue-1"));
+        var step = MAKE.createStep();
+        step.setId("step-one");
+        step.getFastenings().add(fastening);
+        var way = MAKE.createWay();
+        way.setId("way-one");
+        way.setWork(MAKE.createWork());
+        way.getWork().setId("work-one");
+        way.getWork().getSteps().add(step);
+        var procedure = procedure("renew", Status.REVIEWED);
+        procedure.getWays().add(way);
+        var book = withOldIssue().add(procedure);
+        assertTrue(banners(book, "renew").get(0).startsWith("ATTENTION Cites a superseded document: Issue 1."));
+        assertTrue(book.text("renew").replaceAll("\\s+", " ").contains("Issue 1 (superseded)"), () -> book.text("renew"));
+    }
+
+    @Test
+    void whatCitesOnlyTheEditionInForceSaysNothingOfIt() {
+        var procedure = procedure("renew", Status.REVIEWED);
+        procedure.getSources().add(source("issue-2"));
+        assertTrue(banners(withOldIssue().add(procedure), "renew").stream().noneMatch(it -> it.contains("superseded")));
     }
 
     @Test

@@ -233,7 +233,7 @@ class SearchTest {
     private static Row row(String status) {
         var row = library.catalogue().byId(NOTE).orElseThrow();
         return new Row(row.address(), row.kind(), row.title(), status, row.date(), true,
-                List.of(), List.of(), List.of(), List.of(), Optional.empty(), List.of(), java.util.Set.of(),
+                List.of(), List.of(), List.of(), List.of(), List.of(), Optional.empty(), List.of(), java.util.Set.of(),
                 Optional.empty(), 0);
     }
 
@@ -243,6 +243,13 @@ class SearchTest {
         assertTrue(ids.indexOf("bulletin-e47-issue-2") < ids.indexOf("bulletin-e47-issue-1"), ids::toString);
         assertEquals("SUPERSEDED", library.catalogue().byId("bulletin-e47-issue-1").orElseThrow().status());
         assertEquals("SUPERSEDED", library.catalogue().byId("pto-actuator-first").orElseThrow().status());
+    }
+
+    @Test
+    void aDocumentIsFoundByTheCodeAndTheSymptomItSpeaksOf() {
+        assertTrue(ids("4c17").contains("bulletin-e47-issue-2"), () -> ids("4c17").toString());
+        assertTrue(ids("teach-in stops").containsAll(List.of("bulletin-e47-issue-2", "bulletin-e47-issue-1")),
+                () -> ids("teach-in stops").toString());
     }
 
     @Test

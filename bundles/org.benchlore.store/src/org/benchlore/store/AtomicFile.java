@@ -15,12 +15,19 @@ import java.util.UUID;
  * Writes a file whole or not at all: a temporary file in the same folder, flushed to the disk, renamed over the old
  * one, and the folder flushed as well.
  */
-final class AtomicFile {
+public final class AtomicFile {
 
     private AtomicFile() {
     }
 
-    static void write(Path file, byte[] bytes) throws IOException {
+    /**
+     * Writes a file. Elements of a library are written by {@link Library#save} only.
+     *
+     * @param file the file; its folder is made if it is missing, its permissions stay
+     * @param bytes its new content
+     * @throws IOException if it cannot be written; then the old content is still there
+     */
+    public static void write(Path file, byte[] bytes) throws IOException {
         var folder = file.toAbsolutePath().getParent();
         Files.createDirectories(folder);
         var temporary = folder.resolve("." + file.getFileName() + "." + UUID.randomUUID() + ".part");

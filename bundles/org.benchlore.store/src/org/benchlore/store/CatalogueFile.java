@@ -29,7 +29,7 @@ import org.benchlore.store.Catalogue.Stamp;
 final class CatalogueFile {
 
     private static final int MAGIC = 0x424c4341;
-    private static final int VERSION = 4;
+    private static final int VERSION = 5;
     private static final int HASH_LENGTH = 64;
 
     private final Path file;
@@ -111,6 +111,7 @@ final class CatalogueFile {
         writeAll(out, row.machines(), CatalogueFile::address);
         writeAll(out, row.components(), CatalogueFile::address);
         writeAll(out, row.codes(), CatalogueFile::text);
+        writeAll(out, row.numbers(), CatalogueFile::text);
         writeAll(out, row.symptoms(), CatalogueFile::text);
         writeAll(out, row.cause().stream().toList(), CatalogueFile::address);
         writeAll(out, row.references(), CatalogueFile::address);
@@ -127,7 +128,7 @@ final class CatalogueFile {
         var date = Optional.of(text(in)).filter(day -> !day.isEmpty()).map(LocalDate::parse);
         return new Row(address, kind, title, status, date, in.readBoolean(),
                 readAll(in, CatalogueFile::address), readAll(in, CatalogueFile::address),
-                readAll(in, CatalogueFile::text), readAll(in, CatalogueFile::text),
+                readAll(in, CatalogueFile::text), readAll(in, CatalogueFile::text), readAll(in, CatalogueFile::text),
                 readAll(in, CatalogueFile::address).stream().findFirst(), readAll(in, CatalogueFile::address),
                 Set.copyOf(readAll(in, CatalogueFile::text)), readAll(in, CatalogueFile::readJob).stream().findFirst(),
                 in.readInt());

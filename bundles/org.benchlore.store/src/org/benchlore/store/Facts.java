@@ -68,8 +68,8 @@ final class Facts {
             codes.add(code.getCode() == null ? code.getId() : code.getCode());
         }
         return new Row(new Address(path, top.getId()), kind, ElementTitle.of(top), status(), date(), top.isInvented(),
-                List.copyOf(machines), List.copyOf(components), List.copyOf(codes), List.copyOf(symptoms), cause(),
-                List.copyOf(references), Set.copyOf(innerIds), jobFacts(), naming.hashCode());
+                List.copyOf(machines), List.copyOf(components), List.copyOf(codes), numbers(), List.copyOf(symptoms),
+                cause(), List.copyOf(references), Set.copyOf(innerIds), jobFacts(), naming.hashCode());
     }
 
     private void collect(EObject object) {
@@ -144,6 +144,18 @@ final class Facts {
         }
         return object instanceof Element element && element.getId() != null
                 ? Optional.of(new Address(path, element.getId())) : Optional.empty();
+    }
+
+    /** Numbers by which people ask for it, found by name, so that a new kind is found without a line here. */
+    private List<String> numbers() {
+        var found = new ArrayList<String>();
+        for (var name : List.of("number", "serial")) {
+            var feature = top.eClass().getEStructuralFeature(name);
+            if (feature != null && top.eGet(feature) instanceof String number && !number.isBlank()) {
+                found.add(number);
+            }
+        }
+        return List.copyOf(found);
     }
 
     /** What names a successor counts as superseded, whatever else is said of it. */

@@ -9,14 +9,20 @@ import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.InternalEObject;
 
 /** Turns library paths into the addresses that EMF works with, and back. No address leads out of the library. */
-final class LibraryUris {
+public final class LibraryUris {
 
     private static final String SCHEME = "library";
 
     private LibraryUris() {
     }
 
-    static URI of(String path) {
+    /**
+     * Returns the address of a file.
+     *
+     * @param path path below the library
+     * @return its address, the same for every library
+     */
+    public static URI of(String path) {
         return URI.createHierarchicalURI(SCHEME, null, null, path.split("/"), null, null);
     }
 

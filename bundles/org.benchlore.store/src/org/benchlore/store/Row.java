@@ -22,6 +22,7 @@ import org.benchlore.model.Kind;
  * @param machines machines it speaks of or is for
  * @param components components it speaks of
  * @param codes codes it speaks of, as written: canonical, other forms and codes written by hand
+ * @param numbers part, tool or serial numbers and the numbers of documents, as written
  * @param symptoms symptoms it speaks of
  * @param cause the cause it names
  * @param references every element it refers to, in order of appearance, each once
@@ -31,7 +32,7 @@ import org.benchlore.model.Kind;
  */
 public record Row(Address address, Kind kind, String title, String status, Optional<LocalDate> date,
         boolean invented, List<Address> machines, List<Address> components, List<String> codes,
-        List<String> symptoms, Optional<Address> cause, List<Address> references, Set<String> innerIds,
+        List<String> numbers, List<String> symptoms, Optional<Address> cause, List<Address> references, Set<String> innerIds,
         Optional<JobFacts> job, int naming) {
 
     /**

@@ -25,7 +25,7 @@ class CatalogueTest {
         var id = "part-" + number;
         var path = Kind.PART.path(id);
         var row = new Row(new Address(path, id), Kind.PART, title, "", Optional.empty(), true, List.of(), List.of(),
-                List.of(), List.of(), Optional.empty(), references, Set.of(), Optional.empty(), title.hashCode());
+                List.of(), List.of(), List.of(), Optional.empty(), references, Set.of(), Optional.empty(), title.hashCode());
         return new Entry(path, new Stamp(1, number), title, Optional.of(row), List.of());
     }
 
@@ -89,7 +89,7 @@ class CatalogueTest {
         var row = one.row().orElseThrow();
         var path = "parts/a-first.xmi";
         var twin = new Row(new Address(path, row.id()), Kind.PART, "Twin", "", Optional.empty(), true, List.of(),
-                List.of(), List.of(), List.of(), Optional.empty(), List.of(), Set.of(), Optional.empty(), 0);
+                List.of(), List.of(), List.of(), List.of(), Optional.empty(), List.of(), Set.of(), Optional.empty(), 0);
         var entry = new Entry(path, new Stamp(1, 1), "twin", Optional.of(twin), List.of());
         assertSame(twin, atOnce(List.of(one, entry)).byId("part-1").orElseThrow());
         assertSame(twin, atOnce(List.of(one)).with(entry).byId("part-1").orElseThrow());

@@ -36,6 +36,17 @@ class FactsTest {
     }
 
     @Test
+    void aPartIsKnownByItsNumberAlsoWhenTheCatalogueIsReadAgain() throws Exception {
+        new TestLibrary(folder).put("parts/chain.xmi", "<book:Part %s id=\"chain\" formatVersion=\"1\" title=\"Chain\""
+                + " number=\"QB-20.114 A\"/>");
+        for (int i = 0; i < 2; i++) {
+            try (var library = new TestLibrary(folder).open()) {
+                assertEquals(List.of("QB-20.114 A"), library.catalogue().byId("chain").orElseThrow().numbers());
+            }
+        }
+    }
+
+    @Test
     void aJobSaysWhatWasDoneAndWhatWasLeft() throws Exception {
         var files = new TestLibrary(folder).put("jobs/2026/job-2026-one-aaaa.xmi",
                 "<book:JobRecord %s id=\"job-2026-one-aaaa\" formatVersion=\"1\" title=\"Job\" state=\"CLOSED\""

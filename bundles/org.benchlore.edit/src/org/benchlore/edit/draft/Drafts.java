@@ -15,6 +15,7 @@ import java.util.UUID;
 
 import org.benchlore.edit.EditSession;
 import org.benchlore.edit.Sessions;
+import org.benchlore.store.AtomicFile;
 import org.benchlore.store.BookFormat;
 import org.benchlore.store.Hash;
 import org.benchlore.store.Library;
@@ -57,7 +58,7 @@ public final class Drafts implements AutoCloseable {
             LibraryLock.tryTake(fresh).ifPresent(lock -> held.put(fresh, lock));
             own = Optional.of(fresh);
         }
-        WholeFile.write(own.get().resolve(name(draft.path())), draft.bytes());
+        AtomicFile.write(own.get().resolve(name(draft.path())), draft.bytes());
     }
 
     private static String name(String path) {

@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
 
-import org.benchlore.edit.draft.WholeFile;
+import org.benchlore.store.AtomicFile;
 import org.benchlore.store.Hash;
 
 /**
@@ -140,7 +140,7 @@ public final class MediaShelf {
         var path = FOLDER + "/" + Hash.of(cleaned).substring(0, NAME_LENGTH) + "." + type.ending();
         try {
             if (!Files.exists(root.resolve(path))) {
-                WholeFile.write(root.resolve(path), cleaned);
+                AtomicFile.write(root.resolve(path), cleaned);
             }
             return new Stored(path, type);
         } catch (IOException e) {

@@ -2,8 +2,10 @@
 package org.benchlore.ui.edit;
 
 import java.time.LocalDate;
+import java.util.Optional;
 
 import org.benchlore.edit.EditSession;
+import org.benchlore.edit.SaveResult;
 import org.benchlore.edit.Sessions;
 import org.benchlore.model.Address;
 import org.benchlore.model.BookPackage.Literals;
@@ -71,6 +73,27 @@ public final class EditOpener {
                 show(session);
             } catch (LibraryException e) {
                 Failures.show(Messages.newFailed, e.getMessage(), e);
+            }
+        });
+    }
+
+    /**
+     * Makes an element of which only the title is known and saves it, so that others can refer to it.
+     *
+     * @param kind its kind
+     * @param title what people call it
+     * @return where it stands; empty if that failed, which is shown then
+     */
+    public Optional<Address> make(Kind kind, String title) {
+        return editing.sessions().flatMap(sessions -> {
+            try (var session = sessions.create(kind, title, LocalDate.now().getYear())) {
+                if (session.save() instanceof SaveResult.Saved) {
+                    return Optional.of(new Address(session.path(), session.element().getId()));
+                }
+                return Optional.empty();
+            } catch (LibraryException e) {
+                Failures.show(Messages.newFailed, e.getMessage(), e);
+                return Optional.empty();
             }
         });
     }

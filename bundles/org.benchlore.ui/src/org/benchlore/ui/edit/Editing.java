@@ -14,6 +14,7 @@ import org.benchlore.edit.Sessions;
 import org.benchlore.edit.draft.Autosave;
 import org.benchlore.edit.draft.Draft;
 import org.benchlore.store.LibraryException;
+import org.benchlore.ui.edit.form.ClipBoard;
 import org.benchlore.ui.session.LibrarySession;
 import org.benchlore.ui.session.Opened;
 import org.benchlore.workshop.OpenLibrary;
@@ -38,6 +39,7 @@ public final class Editing implements IDisposable {
     private final LibrarySession session;
     private final Executor window;
     private final Runnable unlisten;
+    private final ClipBoard clips = new ClipBoard();
     private Optional<Room> room = Optional.empty();
 
     /**
@@ -127,6 +129,15 @@ public final class Editing implements IDisposable {
      */
     public Optional<String> problem() {
         return room.flatMap(now -> now.autosave().problem());
+    }
+
+    /**
+     * Returns what keeps copied elements, for all editors.
+     *
+     * @return the same at any time
+     */
+    public ClipBoard clips() {
+        return clips;
     }
 
     @Override

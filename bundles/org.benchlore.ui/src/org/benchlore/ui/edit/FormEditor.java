@@ -11,6 +11,7 @@ import org.benchlore.store.ElementTitle;
 import org.benchlore.store.LibraryException;
 import org.benchlore.ui.Failures;
 import org.benchlore.ui.WindowThread;
+import org.benchlore.ui.edit.form.ClipKeys;
 import org.benchlore.ui.edit.form.FormPane;
 import org.benchlore.ui.edit.form.FormScope;
 import org.benchlore.ui.edit.form.Required;
@@ -29,6 +30,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.part.EditorPart;
 
 /**
@@ -45,11 +47,13 @@ public final class FormEditor extends EditorPart {
     private final Unread unread = new Unread(this::changed);
     private TopElement element;
     private FormScope scope;
+    private ClipKeys clips;
     private FormHead head;
     private DetailArea detail;
     private WindowThread thread;
     private boolean isChangedOutside;
     private boolean isRefreshing;
+    private boolean isSaving;
     private Runnable unlisten = () -> { };
 
     @Override
@@ -79,8 +83,13 @@ public final class FormEditor extends EditorPart {
         }
         element = target.element().get();
         var library = getSite().getService(LibrarySession.class);
+        clips = new ClipKeys(getSite().getService(IHandlerService.class), getSite().getService(Editing.class).clips(),
+                getEditorSite().getActionBars().getStatusLineManager()::setErrorMessage);
         scope = new FormScope(library.current().orElseThrow().library().library(), element, session, unread,
-                new PageOpener(getSite().getPage(), library)::open);
+                new PageOpener(getSite().getPage(), library)::open, new EditOpener(getSite().getPage())::make, clips);
+        if (element.isInvented()) {
+            InventedBand.create(parent);
+        }
         head = new FormHead(parent, this::goToProblem);
         createBody(parent);
         Kind.of(element.eClass()).ifPresent(kind -> setTitleImage(new Icons(parent).of(kind)));
@@ -104,17 +113,20 @@ public final class FormEditor extends EditorPart {
         if (element instanceof Procedure procedure) {
             var sash = new SashForm(parent, SWT.HORIZONTAL);
             GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
-            var part = new OutlinePart(sash, procedure, session, getSite().getService(Editing.class).sessions());
+            var part = new OutlinePart(sash, procedure, session, getSite().getService(Editing.class).sessions(),
+                    clips);
             detail = new DetailArea(sash, scope);
             sash.setWeights(SHARES);
             outline = Optional.of(part);
             part.outline().onSelect(detail::show);
             part.outline().select(procedure);
-            FormKeys.install(sash, part, () -> detail.pane().ifPresent(FormPane::focus));
+            part.outline().onEnter(() -> detail.pane().ifPresent(FormPane::focus));
+            FormKeys.install(sash, detail, outline);
         } else {
             detail = new DetailArea(parent, scope);
             GridDataFactory.fillDefaults().grab(true, true).applyTo(detail.control());
             detail.show(element);
+            FormKeys.install(detail.control(), detail, outline);
         }
     }
 
@@ -194,10 +206,20 @@ public final class FormEditor extends EditorPart {
         if (session.isEmpty() || problems() > 0) {
             goToProblem();
             monitor.setCanceled(true);
-        } else if (!new Saving(getSite().getShell(), session.get()).save()) {
+        } else if (isSaving || !saved(monitor)) {
             monitor.setCanceled(true);
         }
         changed();
+    }
+
+    /** Another save can be asked for while the file is being written. */
+    private boolean saved(IProgressMonitor monitor) {
+        isSaving = true;
+        try {
+            return new Saving(getSite().getShell(), session.get()).save(monitor);
+        } finally {
+            isSaving = false;
+        }
     }
 
     @Override

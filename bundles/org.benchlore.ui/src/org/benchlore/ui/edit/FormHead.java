@@ -28,7 +28,8 @@ final class FormHead {
         sign = new Label(line, SWT.NONE);
         words = new Label(line, SWT.WRAP);
         words.setData(Ids.WIDGET_ID, "form.head");
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(1, SWT.DEFAULT).applyTo(words);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(1, SWT.DEFAULT)
+                .applyTo(words);
         go = new Button(line, SWT.PUSH);
         go.setText(Messages.goThere);
         go.setData(Ids.WIDGET_ID, "form.go");

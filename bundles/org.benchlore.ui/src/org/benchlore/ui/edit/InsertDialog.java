@@ -14,7 +14,7 @@ import org.benchlore.store.LoadedFile;
 import org.benchlore.store.Row;
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.Keys;
-import org.eclipse.jface.dialogs.Dialog;
+import org.benchlore.ui.PlainDialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
@@ -28,7 +28,7 @@ import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 
 /** Chooses steps of another procedure: the procedure by typing, its steps by ticks. */
-final class InsertDialog extends Dialog {
+final class InsertDialog extends PlainDialog {
 
     /** Takes what was chosen. */
     interface Taker {
@@ -45,17 +45,9 @@ final class InsertDialog extends Dialog {
     private Table steps;
 
     InsertDialog(Shell shell, Library library, Taker taker) {
-        super(shell);
+        super(shell, Messages.insertTitle);
         this.library = library;
         this.taker = taker;
-        setShellStyle(getShellStyle() | SWT.RESIZE);
-        setBlockOnOpen(false);
-    }
-
-    @Override
-    protected void configureShell(Shell shell) {
-        super.configureShell(shell);
-        shell.setText(Messages.insertTitle);
     }
 
     @Override
@@ -148,11 +140,6 @@ final class InsertDialog extends Dialog {
         var ids = ticked();
         close();
         taker.take(path, ids);
-    }
-
-    @Override
-    protected boolean isResizable() {
-        return true;
     }
 
     @Override

@@ -19,6 +19,8 @@ final class Messages extends NLS {
     public static String conflictNone;
     public static String conflictTheirs;
     public static String conflictTitle;
+    public static String copyMenu;
+    public static String cutMenu;
     public static String deletedTitle;
     public static String discard;
     public static String discardFailed;
@@ -45,7 +47,9 @@ final class Messages extends NLS {
     public static String insertStepsName;
     public static String insertTitle;
     public static String libraryReadOnly;
+    public static String linesLabel;
     public static String more;
+    public static String moveToMenu;
     public static String newFailed;
     public static String newFile;
     public static String newKind;
@@ -54,9 +58,11 @@ final class Messages extends NLS {
     public static String newNameName;
     public static String newTitle;
     public static String noLibrary;
+    public static String noWay;
     public static String notAnElement;
     public static String oneProblem;
     public static String outlineName;
+    public static String pasteMenu;
     public static String problems;
     public static String readOnly;
     public static String recoveryIntro;
@@ -70,6 +76,8 @@ final class Messages extends NLS {
     public static String restored;
     public static String saveAnew;
     public static String saveFailed;
+    public static String saving;
+    public static String splitMenu;
     public static String stepEmpty;
     public static String takeAndSave;
     public static String undone;

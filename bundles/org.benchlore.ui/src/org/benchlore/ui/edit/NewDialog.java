@@ -6,8 +6,9 @@ import java.util.List;
 import org.benchlore.model.Kind;
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.Keys;
+import org.benchlore.ui.PlainDialog;
+import org.benchlore.ui.edit.form.ComboKeys;
 import org.benchlore.ui.look.Words;
-import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
@@ -15,15 +16,14 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchWindow;
 
 /** Asks what a new element is and what it is called, from which its id is made; a note needs no title. */
-public final class NewDialog extends Dialog {
+public final class NewDialog extends PlainDialog {
 
-    private static final List<Kind> KINDS = List.of(Kind.NOTE, Kind.PROCEDURE, Kind.PART, Kind.TOOL, Kind.SUPPLY, Kind.CODE,
-            Kind.DOCUMENT);
+    private static final List<Kind> KINDS = List.of(Kind.NOTE, Kind.PROCEDURE, Kind.PART, Kind.TOOL, Kind.SUPPLY,
+            Kind.CODE, Kind.DOCUMENT);
     private static final int WIDTH = 420;
 
     private final IWorkbenchWindow window;
@@ -38,16 +38,9 @@ public final class NewDialog extends Dialog {
      * @param first the kind that is chosen at first
      */
     public NewDialog(IWorkbenchWindow window, Kind first) {
-        super(window.getShell());
+        super(window.getShell(), Messages.newTitle);
         this.window = window;
         this.first = first;
-        setBlockOnOpen(false);
-    }
-
-    @Override
-    protected void configureShell(Shell shell) {
-        super.configureShell(shell);
-        shell.setText(Messages.newTitle);
     }
 
     @Override
@@ -58,6 +51,7 @@ public final class NewDialog extends Dialog {
         kind.setData(Ids.WIDGET_ID, "new.kind");
         Keys.name(kind, Messages.newKindName);
         KINDS.forEach(one -> kind.add(Words.one(one)));
+        ComboKeys.install(kind);
         kind.select(Math.max(0, KINDS.indexOf(first)));
         kind.addListener(SWT.Selection, event -> updateButtons());
         new Label(area, SWT.NONE).setText(Messages.newName);
@@ -66,6 +60,9 @@ public final class NewDialog extends Dialog {
         Keys.name(title, Messages.newNameName);
         GridDataFactory.fillDefaults().grab(true, false).hint(WIDTH, SWT.DEFAULT).applyTo(title);
         title.addModifyListener(event -> updateButtons());
+        // The kind is chosen by arrows without leaving the title.
+        Keys.on(title, SWT.ARROW_DOWN, () -> ComboKeys.choose(kind, kind.getSelectionIndex() + 1));
+        Keys.on(title, SWT.ARROW_UP, () -> ComboKeys.choose(kind, kind.getSelectionIndex() - 1));
         title.setFocus();
         return area;
     }

@@ -46,7 +46,8 @@ final class Outline {
     }
 
     Optional<EObject> selected() {
-        return tree.getSelectionCount() == 0 ? Optional.empty() : Optional.of((EObject) tree.getSelection()[0].getData());
+        return tree.getSelectionCount() == 0 ? Optional.empty()
+                : Optional.of((EObject) tree.getSelection()[0].getData());
     }
 
     /** Selects an element and shows its form. */
@@ -140,7 +141,8 @@ final class Outline {
         return Optional.empty();
     }
 
-    private String words(EObject element) {
+    /** What an element is called in the outline. */
+    String words(EObject element) {
         if (element instanceof Way way) {
             int number = procedure.getWays().indexOf(way) + 1;
             return way.getTitle() == null ? NLS.bind(Messages.wayNumber, number) : way.getTitle();
@@ -152,6 +154,11 @@ final class Outline {
         int number = ((List<?>) step.eContainer().eGet(step.eContainmentFeature())).indexOf(step) + 1;
         var text = step.getText() == null ? "" : step.getText().strip().lines().findFirst().orElse("");
         return number + ". " + (text.isEmpty() ? Messages.stepEmpty : text);
+    }
+
+    /** Enter goes into the form of what is selected. */
+    void onEnter(Runnable action) {
+        tree.addListener(SWT.DefaultSelection, event -> action.run());
     }
 
     /** Alt with an arrow, Delete, Insert. */

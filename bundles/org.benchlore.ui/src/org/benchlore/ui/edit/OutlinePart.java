@@ -8,6 +8,7 @@ import org.benchlore.edit.EditSession;
 import org.benchlore.edit.Sessions;
 import org.benchlore.model.Procedure;
 import org.benchlore.ui.Ids;
+import org.benchlore.ui.edit.form.ClipKeys;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -24,10 +25,13 @@ final class OutlinePart {
     private final Composite frame;
     private final Outline outline;
     private final Optional<StepEdits> edits;
+    private final ClipKeys clips;
     private final Optional<Sessions> sessions;
 
-    OutlinePart(Composite parent, Procedure procedure, Optional<EditSession> session, Optional<Sessions> sessions) {
+    OutlinePart(Composite parent, Procedure procedure, Optional<EditSession> session, Optional<Sessions> sessions,
+            ClipKeys clips) {
         this.sessions = sessions;
+        this.clips = clips;
         frame = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(4, 4).spacing(0, 2).applyTo(frame);
         outline = new Outline(frame, procedure);
@@ -47,6 +51,7 @@ final class OutlinePart {
 
     private void createActions(StepEdits actions) {
         outline.onKeys(actions::addStep, actions::remove, actions::move);
+        clips.on(outline.control(), new StepClips(actions));
         var bar = new Composite(frame, SWT.NONE);
         var layout = new RowLayout();
         layout.marginLeft = 0;
@@ -79,7 +84,31 @@ final class OutlinePart {
         item(menu, Messages.duplicateMenu, actions::duplicate);
         item(menu, Messages.addWayMenu, actions::addWay);
         item(menu, Messages.insertMenu, () -> insert(actions));
+        item(menu, Messages.splitMenu, actions::split);
+        var target = new StepClips(actions);
+        new MenuItem(menu, SWT.SEPARATOR);
+        item(menu, Messages.cutMenu, () -> clips.cut(target));
+        item(menu, Messages.copyMenu, () -> clips.copy(target));
+        item(menu, Messages.pasteMenu, () -> clips.paste(target));
+        new MenuItem(menu, SWT.SEPARATOR);
+        createWays(menu, actions);
         return menu;
+    }
+
+    /** The other ways of the procedure, into which the selected step can be moved. */
+    private void createWays(Menu menu, StepEdits actions) {
+        var ways = new Menu(menu);
+        var cascade = new MenuItem(menu, SWT.CASCADE);
+        cascade.setText(Messages.moveToMenu);
+        cascade.setMenu(ways);
+        menu.addListener(SWT.Show, event -> {
+            for (var old : ways.getItems()) {
+                old.dispose();
+            }
+            actions.otherWays().forEach(way ->
+                    item(ways, outline.words(way).replace("&", "&&"), () -> actions.moveTo(way)));
+            cascade.setEnabled(ways.getItemCount() > 0);
+        });
     }
 
     private static void item(Menu menu, String words, Runnable action) {

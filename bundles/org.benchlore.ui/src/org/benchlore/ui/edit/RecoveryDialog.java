@@ -11,7 +11,7 @@ import org.benchlore.store.LibraryException;
 import org.benchlore.ui.Failures;
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.Keys;
-import org.eclipse.jface.dialogs.Dialog;
+import org.benchlore.ui.PlainDialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -21,11 +21,10 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchWindow;
 
 /** Offers what was being written when the program ended without saving it. What is left alone is offered again. */
-public final class RecoveryDialog extends Dialog {
+public final class RecoveryDialog extends PlainDialog {
 
     private static final int WIDTH = 420;
 
@@ -35,13 +34,11 @@ public final class RecoveryDialog extends Dialog {
     private int left;
 
     private RecoveryDialog(IWorkbenchWindow window, List<Draft> drafts) {
-        super(window.getShell());
+        super(window.getShell(), Messages.recoveryTitle);
         this.window = window;
         this.editing = window.getService(Editing.class);
         this.drafts = drafts;
         this.left = drafts.size();
-        setShellStyle(getShellStyle() | SWT.RESIZE);
-        setBlockOnOpen(false);
     }
 
     /**
@@ -54,12 +51,6 @@ public final class RecoveryDialog extends Dialog {
         if (!drafts.isEmpty()) {
             new RecoveryDialog(window, drafts).open();
         }
-    }
-
-    @Override
-    protected void configureShell(Shell shell) {
-        super.configureShell(shell);
-        shell.setText(Messages.recoveryTitle);
     }
 
     @Override
@@ -149,10 +140,5 @@ public final class RecoveryDialog extends Dialog {
     protected void createButtonsForButtonBar(Composite parent) {
         createButton(parent, IDialogConstants.CANCEL_ID, Messages.recoveryLater, false)
                 .setData(Ids.WIDGET_ID, "recovery.later");
-    }
-
-    @Override
-    protected boolean isResizable() {
-        return true;
     }
 }

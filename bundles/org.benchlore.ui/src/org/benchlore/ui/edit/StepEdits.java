@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.benchlore.edit.Clip;
+import org.benchlore.edit.Edit;
 import org.benchlore.edit.EditSession;
 import org.benchlore.edit.Edits;
 import org.benchlore.edit.InnerEdits;
@@ -59,7 +60,11 @@ final class StepEdits {
     }
 
     void addStep() {
-        var step = BookFactory.eINSTANCE.createStep();
+        addStep("");
+    }
+
+    private void addStep(String text) {
+        var step = step(text);
         var way = way();
         var work = way.map(Way::getWork);
         if (work.isPresent()) {
@@ -68,9 +73,95 @@ final class StepEdits {
             var fresh = BookFactory.eINSTANCE.createWork();
             fresh.getSteps().add(step);
             session.execute(way.map(known -> inner().add(known, Literals.WAY__WORK, fresh, InnerEdits.END))
-                    .orElseGet(() -> inner().add(procedure, Literals.PROCEDURE__WAYS, way(fresh), InnerEdits.END)).edit());
+                    .orElseGet(() -> inner().add(procedure, Literals.PROCEDURE__WAYS, way(fresh), InnerEdits.END))
+                    .edit());
         }
         show(step);
+    }
+
+    private static Step step(String text) {
+        var step = BookFactory.eINSTANCE.createStep();
+        if (!text.isEmpty()) {
+            step.setText(text);
+        }
+        return step;
+    }
+
+    /** Makes a step of each line, as one edit. */
+    void addSteps(List<String> lines) {
+        var texts = StepLines.of(String.join("\n", lines));
+        if (way().map(Way::getWork).isEmpty()) {
+            addStep(texts.get(0));
+            texts = texts.subList(1, texts.size());
+        }
+        var work = way().map(Way::getWork).orElseThrow();
+        int at = index(work) == InnerEdits.END ? work.getSteps().size() : index(work);
+        var edits = new ArrayList<Edit>();
+        EObject last = null;
+        for (int i = texts.size() - 1; i >= 0; i--) {
+            var adding = inner().add(work, Literals.WORK__STEPS, step(texts.get(i)), at);
+            last = last == null ? adding.element() : last;
+            edits.add(adding.edit());
+        }
+        if (last != null) {
+            session.execute(Edits.all(Messages.linesLabel, edits));
+            show(last);
+        }
+    }
+
+    /** Leaves the first line in the selected step and makes a step of each other line. */
+    void split() {
+        selected().filter(Step.class::isInstance).map(Step.class::cast).filter(step -> step.getText() != null)
+                .ifPresent(step -> {
+                    var texts = StepLines.of(step.getText());
+                    if (texts.size() > 1) {
+                        session.execute(session.edits().text(step, Literals.STEP__TEXT, texts.get(0)));
+                        addSteps(texts.subList(1, texts.size()));
+                    }
+                });
+    }
+
+    Optional<Clip> copy() {
+        return selected().map(element -> Clip.of(session, element));
+    }
+
+    /** Pastes a step behind the selected one, a way behind the others. */
+    void paste(Clip clip) {
+        if (clip.content() instanceof Way) {
+            begin(inner().paste(clip, procedure, Literals.PROCEDURE__WAYS, InnerEdits.END));
+        } else if (way().map(Way::getWork).isPresent()) {
+            var work = way().map(Way::getWork).get();
+            begin(inner().paste(clip, work, Literals.WORK__STEPS, index(work)));
+        } else {
+            throw new IllegalArgumentException(Messages.noWay);
+        }
+    }
+
+    private void begin(InnerEdits.Adding adding) {
+        session.execute(adding.edit());
+        show(adding.element());
+    }
+
+    /** Moves the selected step to the end of another way. */
+    void moveTo(Way way) {
+        moveTo(way, InnerEdits.END);
+    }
+
+    private void moveTo(Way way, int index) {
+        selected().filter(Step.class::isInstance).ifPresent(step -> {
+            if (way.getWork() == null) {
+                session.execute(inner().add(way, Literals.WAY__WORK, BookFactory.eINSTANCE.createWork(), InnerEdits.END)
+                        .edit());
+            }
+            session.execute(inner().moveTo(step, way.getWork(), Literals.WORK__STEPS, index));
+            show(step);
+        });
+    }
+
+    /** The ways that the selected step can be moved to. */
+    List<Way> otherWays() {
+        return selected().filter(Step.class::isInstance).isEmpty() ? List.of()
+                : procedure.getWays().stream().filter(way -> way != way().orElse(null)).toList();
     }
 
     private static Way way(Work work) {
@@ -86,11 +177,7 @@ final class StepEdits {
     }
 
     void duplicate() {
-        selected().ifPresent(element -> {
-            var copy = inner().duplicate(element);
-            session.execute(copy.edit());
-            show(copy.element());
-        });
+        selected().ifPresent(element -> begin(inner().duplicate(element)));
     }
 
     void remove() {
@@ -102,11 +189,25 @@ final class StepEdits {
 
     void move(int by) {
         selected().ifPresent(element -> {
-            int at = ((List<?>) element.eContainer().eGet(element.eContainmentFeature())).indexOf(element);
+            var all = (List<?>) element.eContainer().eGet(element.eContainmentFeature());
+            int at = all.indexOf(element);
+            if (element instanceof Step && (at + by < 0 || at + by >= all.size())) {
+                moveBeyond(by);
+                return;
+            }
             session.execute(inner().move(element, at + by));
             outline.refresh();
             outline.select(element);
         });
+    }
+
+    /** A step at the end of its way goes on into the next one. */
+    private void moveBeyond(int by) {
+        var ways = procedure.getWays();
+        int to = ways.indexOf(way().orElseThrow()) + by;
+        if (to >= 0 && to < ways.size()) {
+            moveTo(ways.get(to), by > 0 && ways.get(to).getWork() != null ? 0 : InnerEdits.END);
+        }
     }
 
     private void show(EObject element) {

@@ -2,20 +2,16 @@
 package org.benchlore.ui.page;
 
 import java.nio.file.Path;
-import java.util.Objects;
 
 import org.benchlore.model.Address;
-import org.eclipse.jface.resource.ImageDescriptor;
-import org.eclipse.ui.IEditorInput;
+import org.benchlore.ui.FileInput;
 import org.eclipse.ui.IMemento;
 import org.eclipse.ui.IPersistableElement;
 
-/** Names the element that a reading page shows. Two inputs for the same file of the same library are equal. */
-public final class ElementInput implements IEditorInput, IPersistableElement {
+/** Names the element that a reading page shows; the page is opened again at the next start. */
+public final class ElementInput extends FileInput implements IPersistableElement {
 
-    private final Path library;
     private final Address address;
-    private final String title;
 
     /**
      * Names an element.
@@ -25,18 +21,8 @@ public final class ElementInput implements IEditorInput, IPersistableElement {
      * @param title what it is called
      */
     public ElementInput(Path library, Address address, String title) {
-        this.library = library;
+        super(library, address.path(), title);
         this.address = address;
-        this.title = title;
-    }
-
-    /**
-     * Returns the library's folder.
-     *
-     * @return the folder
-     */
-    public Path library() {
-        return library;
     }
 
     /**
@@ -49,33 +35,8 @@ public final class ElementInput implements IEditorInput, IPersistableElement {
     }
 
     @Override
-    public boolean exists() {
-        return false;
-    }
-
-    @Override
-    public ImageDescriptor getImageDescriptor() {
-        return null;
-    }
-
-    @Override
-    public String getName() {
-        return title;
-    }
-
-    @Override
     public IPersistableElement getPersistable() {
         return this;
-    }
-
-    @Override
-    public String getToolTipText() {
-        return title + " (" + address.path() + ")";
-    }
-
-    @Override
-    public <T> T getAdapter(Class<T> adapter) {
-        return null;
     }
 
     @Override
@@ -86,16 +47,5 @@ public final class ElementInput implements IEditorInput, IPersistableElement {
     @Override
     public String getFactoryId() {
         return ElementInputFactory.ID;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof ElementInput input && input.library.equals(library)
-                && input.address.path().equals(address.path());
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(library, address.path());
     }
 }

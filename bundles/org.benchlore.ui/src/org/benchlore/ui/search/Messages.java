@@ -30,6 +30,8 @@ final class Messages extends NLS {
     public static String hitsName;
     public static String howToSearch;
     public static String machineTip;
+    public static String menuEdit;
+    public static String menuOpen;
     public static String noLibrary;
     public static String noStatus;
     public static String noneHoldsAll;

@@ -9,6 +9,7 @@ import org.benchlore.search.Results;
 import org.benchlore.ui.Keys;
 import org.benchlore.ui.WindowThread;
 import org.benchlore.ui.commands.LibraryDialogs;
+import org.benchlore.ui.edit.EditOpener;
 import org.benchlore.ui.note.NoteDialog;
 import org.benchlore.ui.page.PageOpener;
 import org.benchlore.ui.session.LibrarySession;
@@ -44,6 +45,7 @@ public final class SearchView extends ViewPart {
         meant = new MeantLine(parent, text -> bar.type(text));
         body = new SearchBody(parent, this::open, () -> bar.focusField());
         GridDataFactory.fillDefaults().grab(true, true).applyTo(body.control());
+        body.results().hits().addMenu(this::open, address -> new EditOpener(getSite().getPage()).edit(address));
         guidance = new Guidance(body.guide(), doing());
         bar.field().addListener(SWT.DefaultSelection, event -> openFirst());
         Keys.on(bar.field(), SWT.ARROW_DOWN, body::focus);
@@ -63,6 +65,14 @@ public final class SearchView extends ViewPart {
 
     private void open(Address address) {
         new PageOpener(getSite().getPage(), session).open(address);
+    }
+
+    /** What is selected in the list, so that it can be edited by a key. */
+    @Override
+    public <T> T getAdapter(Class<T> adapter) {
+        return adapter == Address.class && body != null && body.results().hits().control().isFocusControl()
+                ? adapter.cast(body.results().hits().selected().map(hit -> hit.row().address()).orElse(null))
+                : super.getAdapter(adapter);
     }
 
     private void libraryChanged(SessionEvent event) {

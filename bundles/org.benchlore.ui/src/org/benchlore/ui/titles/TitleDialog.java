@@ -10,12 +10,12 @@ import org.benchlore.store.Row;
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.Keys;
 import org.benchlore.ui.LatestJob;
+import org.benchlore.ui.PlainDialog;
 import org.benchlore.ui.WindowThread;
 import org.benchlore.ui.look.Icons;
 import org.benchlore.ui.look.Words;
 import org.benchlore.ui.page.PageOpener;
 import org.benchlore.ui.session.LibrarySession;
-import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ColumnWeightData;
@@ -24,7 +24,6 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
@@ -32,7 +31,7 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchWindow;
 
 /** Opens an element by the beginnings of words of its title: arrows choose, Enter opens, Escape closes. */
-public final class TitleDialog extends Dialog {
+public final class TitleDialog extends PlainDialog {
 
     private static final int MOST_ROWS = 50;
     private static final int TYPING_PAUSE = 30;
@@ -57,17 +56,9 @@ public final class TitleDialog extends Dialog {
      * @param window opens what is chosen
      */
     public TitleDialog(IWorkbenchWindow window) {
-        super(window.getShell());
+        super(window.getShell(), Messages.title);
         this.window = window;
         this.session = window.getService(LibrarySession.class);
-        setShellStyle(getShellStyle() | SWT.RESIZE);
-        setBlockOnOpen(false);
-    }
-
-    @Override
-    protected void configureShell(Shell shell) {
-        super.configureShell(shell);
-        shell.setText(Messages.title);
     }
 
     @Override
@@ -174,11 +165,6 @@ public final class TitleDialog extends Dialog {
             job.forget();
         }
         return super.close();
-    }
-
-    @Override
-    protected boolean isResizable() {
-        return true;
     }
 
     @Override

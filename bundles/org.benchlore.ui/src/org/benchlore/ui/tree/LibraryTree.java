@@ -86,7 +86,8 @@ final class LibraryTree {
     }
 
     private static TreeNode element(String key, Row row) {
-        var words = (row.id() + " " + String.join(" ", row.codes())).toLowerCase(Locale.ROOT);
+        var words = (row.id() + " " + String.join(" ", row.codes()) + " " + String.join(" ", row.numbers()))
+                .toLowerCase(Locale.ROOT);
         return new TreeNode(key + "#" + row.path(), row.title(), Words.state(row.status()), icon(row.kind()),
                 Optional.of(row.address()), words, List.of());
     }

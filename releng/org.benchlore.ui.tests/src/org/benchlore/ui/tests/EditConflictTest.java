@@ -16,31 +16,14 @@ import org.benchlore.model.BookPackage.Literals;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Label;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-class EditConflictTest {
+class EditConflictTest extends EditorTest {
 
     private static final String FILE = "parts/pto-actuator.xmi";
 
-    private final WindowDriver window = new WindowDriver();
-    private final EditDriver edit = new EditDriver(window);
-    private LibraryCopy library;
-
-    @BeforeEach
-    void open() throws Exception {
-        library = LibraryCopy.open(window);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        edit.closeAll();
-        library.close();
-    }
-
     private String file() throws Exception {
-        return Files.readString(library.file(FILE));
+        return read(FILE);
     }
 
     private void changeOutside(String from, String to) throws Exception {

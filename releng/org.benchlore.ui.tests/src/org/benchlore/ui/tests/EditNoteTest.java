@@ -13,28 +13,11 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-class EditNoteTest {
+class EditNoteTest extends EditorTest {
 
     private static final String NOTE_ID = "note-2025-learning-fails-on-a-fresh-install-k7m3";
-
-    private final WindowDriver window = new WindowDriver();
-    private final EditDriver edit = new EditDriver(window);
-    private LibraryCopy library;
-
-    @BeforeEach
-    void open() throws Exception {
-        library = LibraryCopy.open(window);
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        edit.closeAll();
-        library.close();
-    }
 
     private void begin(String title) {
         window.focus(window.find("tree.filter", Control.class));

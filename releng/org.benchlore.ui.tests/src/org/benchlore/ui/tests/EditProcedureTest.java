@@ -4,40 +4,26 @@ package org.benchlore.ui.tests;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Files;
-
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Tree;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-class EditProcedureTest {
+class EditProcedureTest extends EditorTest {
 
     private static final String FILE = "procedures/renew-pto-actuator.xmi";
 
-    private final WindowDriver window = new WindowDriver();
-    private final EditDriver edit = new EditDriver(window);
-    private LibraryCopy library;
-
     @BeforeEach
     void open() throws Exception {
-        library = LibraryCopy.open(window);
         edit.open(FILE, "renew-pto-actuator");
-    }
-
-    @AfterEach
-    void close() throws Exception {
-        edit.closeAll();
-        library.close();
     }
 
     private String saved() throws Exception {
         edit.save();
-        return Files.readString(library.file(FILE));
+        return read(FILE);
     }
 
     @Test

@@ -20,14 +20,19 @@ import org.benchlore.model.compare.Words;
 import org.benchlore.store.ElementTitle;
 import org.benchlore.store.Library;
 import org.benchlore.store.LoadedFile;
+import org.benchlore.store.Row;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 
-/** Finds the elements that a reference can lead to: whole files by the catalogue, parts of files by looking into them. */
+/**
+ * Finds the elements that a reference can lead to: whole files by the catalogue, parts of files by looking into them.
+ */
 final class Choices {
 
     private static final List<Kind> WITH_PARTS = List.of(Kind.MACHINE, Kind.SHOP);
     private static final int NO_MATCH = 3;
+    private static final List<Kind> NAMED_IN_TEXTS = Arrays.stream(Kind.values())
+            .filter(kind -> !kind.isSingle() && kind != Kind.JOB).toList();
 
     private final Library library;
     private final TopElement own;
@@ -44,35 +49,63 @@ final class Choices {
         others.clear();
     }
 
-    /** Elements of a type whose title or id fits what was typed, the likeliest first. */
+    /**
+     * Elements of a type whose title, id, number or code, in any spelling, fits what was typed, the likeliest first.
+     */
     List<Choice> find(EClass type, String typed, int limit) {
+        return ranked(all(type), typed, limit);
+    }
+
+    private static List<Choice> ranked(Stream<Choice> all, String typed, int limit) {
         var wanted = typed.strip().toLowerCase(Locale.ROOT);
         var pieces = Arrays.stream(wanted.split("\\s+")).filter(piece -> !piece.isEmpty()).toList();
         record Ranked(Choice choice, int rank) {
         }
-        return all(type).map(choice -> new Ranked(choice, rank(choice, wanted, pieces)))
+        return all.map(choice -> new Ranked(choice, rank(choice, wanted, pieces)))
                 .filter(ranked -> ranked.rank() < NO_MATCH)
                 .sorted(Comparator.comparingInt(Ranked::rank)
                         .thenComparing(ranked -> ranked.choice().title(), String.CASE_INSENSITIVE_ORDER))
                 .limit(limit).map(Ranked::choice).toList();
     }
 
+    /** Whole elements of any kind, as they can be named within a text. */
+    List<Choice> findNamed(String typed, int limit) {
+        var types = NAMED_IN_TEXTS.stream().map(Kind::type).toList();
+        return ranked(types.stream().flatMap(this::all), typed, limit);
+    }
+
+    /** The word of an element's kind, as it stands in texts. */
+    String kind(Address address) {
+        return library.catalogue().at(address).map(row -> row.kind().word()).orElse("");
+    }
+
     private static int rank(Choice choice, String wanted, List<String> pieces) {
         var title = choice.title().toLowerCase(Locale.ROOT);
-        if (title.equals(wanted) || choice.address().id().equals(wanted)) {
+        if (choice.isNamed(wanted)) {
             return 0;
         }
         var line = " " + title + " " + choice.address().id() + " " + choice.detail().toLowerCase(Locale.ROOT);
-        return title.startsWith(wanted) ? 1 : pieces.stream().allMatch(line::contains) ? 2 : NO_MATCH;
+        return title.startsWith(wanted) ? 1 : pieces.stream().allMatch(line::contains)
+                || NumberSpelling.of(wanted).isWithin(choice.numbers()) ? 2 : NO_MATCH;
     }
 
     private Stream<Choice> all(EClass type) {
         var kind = Kind.of(type);
         if (kind.isPresent()) {
             return library.catalogue().rows(kind.get()).filter(row -> !row.path().equals(ownPath()))
-                    .map(row -> new Choice(row.address(), row.title(), row.id()));
+                    .map(Choices::whole);
         }
         return Stream.concat(parts(own, ownPath(), type), others.computeIfAbsent(type, this::inOthers).stream());
+    }
+
+    /** What people ask for by number or code is shown with it. */
+    private static Choice whole(Row row) {
+        var numbers = new ArrayList<>(row.numbers());
+        if (row.kind() == Kind.CODE) {
+            numbers.addAll(row.codes());
+        }
+        var shown = numbers.stream().filter(number -> !row.title().contains(number)).findFirst().orElse(row.id());
+        return new Choice(row.address(), row.title(), shown, numbers);
     }
 
     private List<Choice> inOthers(EClass type) {
@@ -87,7 +120,8 @@ final class Choices {
         var found = new ArrayList<Choice>();
         root.eAllContents().forEachRemaining(object -> {
             if (type.isInstance(object) && object instanceof Element element && element.getId() != null) {
-                found.add(new Choice(new Address(path, element.getId()), title(object), within(object, root)));
+                found.add(new Choice(new Address(path, element.getId()), title(object), within(object, root),
+                        List.of()));
             }
         });
         return found.stream();

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.ui.edit.form;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 import org.benchlore.ui.Keys;
-import org.eclipse.emf.ecore.EClass;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
@@ -18,22 +21,20 @@ import org.eclipse.swt.widgets.Text;
  */
 final class Completion {
 
-    private static final int MOST = 40;
-
     private final Text text;
-    private final FormScope scope;
-    private final EClass type;
+    private final Finder finder;
     private final Consumer<Choice> taken;
     private final RowTable rows;
-    private List<Choice> found = List.of();
+    private final Runnable relayout;
+    private List<Supplier<Optional<Choice>>> shown = List.of();
 
-    Completion(Composite holder, Text text, FormScope scope, EClass type, String id, String name,
-            Consumer<Choice> taken) {
+    /** Makes it below a field whose id and name it takes. */
+    Completion(Field field, Composite holder, Text text, Finder finder, Consumer<Choice> taken) {
         this.text = text;
-        this.scope = scope;
-        this.type = type;
+        this.finder = finder;
         this.taken = taken;
-        this.rows = new RowTable(holder, id + ".choices", name);
+        this.rows = new RowTable(holder, field.id() + ".choices", NLS.bind(Messages.choices, field.name()));
+        this.relayout = field.scope::relayout;
         text.addListener(SWT.KeyDown, this::pressed);
         // Enter would press the default button of a dialog, Escape close it.
         text.addListener(SWT.Traverse, event -> event.doit &= !isOpen()
@@ -45,24 +46,33 @@ final class Completion {
 
     /** Shows what fits what stands in the field now. */
     void open() {
-        show(scope.choices().find(type, text.getText(), MOST));
+        var letters = text.getText();
+        var found = finder.find(letters);
+        var choices = found.stream().<Supplier<Optional<Choice>>>map(choice -> () -> Optional.of(choice))
+                .collect(Collectors.toCollection(ArrayList::new));
+        var lines = found.stream().map(Choice::line).collect(Collectors.toCollection(ArrayList::new));
+        finder.offer(letters).ifPresent(line -> {
+            lines.add(line);
+            choices.add(() -> finder.make(letters));
+        });
+        show(choices, lines);
     }
 
     void close() {
-        show(List.of());
+        show(List.of(), List.of());
     }
 
-    private void show(List<Choice> next) {
-        found = next;
-        boolean resized = rows.show(next.stream().map(Choice::line).toList());
+    private void show(List<Supplier<Optional<Choice>>> next, List<String> lines) {
+        shown = next;
+        boolean resized = rows.show(lines);
         rows.select(0);
         if (resized) {
-            scope.relayout();
+            relayout.run();
         }
     }
 
     boolean isOpen() {
-        return !found.isEmpty();
+        return !shown.isEmpty();
     }
 
     /** Whether the cursor is in the list. */
@@ -94,12 +104,12 @@ final class Completion {
     }
 
     private void move(int by) {
-        rows.select(Math.floorMod(rows.index().orElse(0) + by, found.size()));
+        rows.select(Math.floorMod(rows.index().orElse(0) + by, shown.size()));
         rows.table().showSelection();
     }
 
     private void take() {
-        rows.index().filter(at -> at < found.size()).map(found::get).ifPresent(choice -> {
+        rows.index().filter(at -> at < shown.size()).map(shown::get).flatMap(Supplier::get).ifPresent(choice -> {
             text.setFocus();
             close();
             taken.accept(choice);
@@ -107,13 +117,12 @@ final class Completion {
     }
 
     /** What is meant where only one thing can be: the only one that fits, or the only one of this very name. */
-    Optional<Choice> only(String typed) {
-        if (typed.isBlank()) {
+    Optional<Choice> only(String words) {
+        if (words.isBlank()) {
             return Optional.empty();
         }
-        var fitting = scope.choices().find(type, typed, MOST);
-        var same = fitting.stream().filter(choice -> choice.title().equalsIgnoreCase(typed.strip())
-                || choice.address().id().equals(typed.strip())).toList();
+        var fitting = finder.find(words);
+        var same = fitting.stream().filter(choice -> choice.isNamed(words)).toList();
         return fitting.size() == 1 ? Optional.of(fitting.get(0)) : same.size() == 1 ? Optional.of(same.get(0))
                 : Optional.empty();
     }

@@ -17,7 +17,9 @@ import org.eclipse.swt.widgets.Label;
 /** One field of a form: a label, a widget, and below it what is wrong with what was typed. */
 abstract class Field {
 
-    static final int LABEL_WIDTH = 150;
+    private static final int LABEL_WIDTH = 150;
+    private static final int NARROW_LABEL = 96;
+    private static final int NARROW_WINDOW = 1000;
 
     final FormScope scope;
     final EObject owner;
@@ -35,7 +37,7 @@ abstract class Field {
     void create(Composite grid, Mnemonics mnemonics) {
         var label = new Label(grid, SWT.WRAP);
         label.setText(isLabelled() ? mnemonics.mark(name()) : "");
-        GridDataFactory.fillDefaults().hint(LABEL_WIDTH, SWT.DEFAULT).indent(0, 4).applyTo(label);
+        GridDataFactory.fillDefaults().hint(labelWidth(grid), SWT.DEFAULT).indent(0, 4).applyTo(label);
         holder = new Composite(grid, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(holder);
         GridLayoutFactory.fillDefaults().spacing(4, 2).applyTo(holder);
@@ -44,6 +46,10 @@ abstract class Field {
         createBelow(grid);
         refresh();
         showProblem();
+    }
+
+    private static int labelWidth(Composite grid) {
+        return grid.getShell().getSize().x < NARROW_WINDOW ? NARROW_LABEL : LABEL_WIDTH;
     }
 
     String name() {
@@ -71,6 +77,24 @@ abstract class Field {
 
     /** Puts the cursor into the field. */
     abstract void focus();
+
+    /** The form within this field that the cursor is in. */
+    Optional<FormPane> paneWith(Control cursor) {
+        return Optional.empty();
+    }
+
+    /** Shows the form of an element within this field. */
+    Optional<FormPane> show(EObject element) {
+        return Optional.empty();
+    }
+
+    static boolean isWithin(Composite outer, Control inner) {
+        var at = inner;
+        while (at != null && at != outer) {
+            at = at.getParent();
+        }
+        return at != null;
+    }
 
     /** Gives a widget its id and its name, and what it is for. */
     final <T extends Control> T named(T control) {

@@ -3,8 +3,8 @@ package org.benchlore.ui.edit.form;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-import org.benchlore.model.BookPackage.Literals;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EObject;
@@ -15,6 +15,7 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 
 /** The form of one element: its sections, each with its fields in order. */
@@ -25,6 +26,7 @@ public final class FormPane {
     private final FormScope scope;
     private final EObject owner;
     private final List<Field> fields = new ArrayList<>();
+    private final ListKeys keys;
 
     /**
      * Makes the form of an element of its own.
@@ -34,15 +36,21 @@ public final class FormPane {
      * @param owner the element
      */
     public FormPane(FormScope scope, Composite parent, EObject owner) {
-        this(scope, parent, owner, new Mnemonics());
+        this(scope, parent, owner, new Mnemonics(), new ListKeys());
     }
 
-    FormPane(FormScope scope, Composite parent, EObject owner, Mnemonics mnemonics) {
+    private FormPane(FormScope scope, Composite parent, EObject owner, Mnemonics mnemonics, ListKeys keys) {
+        this.keys = keys;
         this.scope = scope;
         this.owner = owner;
         for (var section : Layouts.of(owner.eClass())) {
             create(parent, section, mnemonics);
         }
+    }
+
+    /** A form within another one; where it stands for the other one itself its lists have digits as well. */
+    static FormPane within(FormScope scope, Composite parent, EObject owner, Mnemonics above, Optional<ListKeys> keys) {
+        return new FormPane(scope, parent, owner, new Mnemonics(above), keys.orElseGet(ListKeys::none));
     }
 
     private void create(Composite parent, Section section, Mnemonics mnemonics) {
@@ -68,15 +76,18 @@ public final class FormPane {
 
     private Field field(EStructuralFeature feature) {
         if (feature instanceof EReference reference) {
-            return reference.isContainment() ? reference.isMany() ? new InnerListField(scope, owner, reference)
-                    : new InnerField(scope, owner, reference)
-                    : reference.isMany() ? new LinksField(scope, owner, reference) : new LinkField(scope, owner, reference);
+            return reference.isContainment() ? reference.isMany() ? new InnerListField(scope, owner, reference, keys)
+                    : new InnerField(scope, owner, reference, keys)
+                    : reference.isMany() ? new LinksField(scope, owner, reference)
+                            : new LinkField(scope, owner, reference);
         }
         var attribute = (EAttribute) feature;
         if (attribute.getEAttributeType() instanceof EEnum) {
-            return attribute.isMany() ? new TicksField(scope, owner, attribute) : new WordField(scope, owner, attribute);
+            return attribute.isMany() ? new TicksField(scope, owner, attribute)
+                    : new WordField(scope, owner, attribute);
         }
-        return attribute.getEAttributeType().getInstanceClass() == boolean.class ? new TickField(scope, owner, attribute)
+        return attribute.getEAttributeType().getInstanceClass() == boolean.class
+                ? new TickField(scope, owner, attribute)
                 : attribute.isMany() ? new LinesField(scope, owner, attribute) : new TextField(scope, owner, attribute);
     }
 
@@ -126,16 +137,44 @@ public final class FormPane {
 
     private boolean within(EObject child, Unread.Place place) {
         return fields.stream().filter(field -> field.feature == child.eContainmentFeature()).findFirst()
-                .filter(InnerListField.class::isInstance).flatMap(field -> ((InnerListField) field).show(child))
-                .map(pane -> pane.focus(place)).orElse(false);
+                .flatMap(field -> field.show(child)).map(pane -> pane.focus(place)).orElse(false);
     }
 
     /**
-     * Tells whether a form is one of a step, in which Control and Enter begins the next step.
+     * Adds an element to one of the lists of the form and puts the cursor into its form.
      *
-     * @return true for a step
+     * @param digit number of the list, from 1
+     * @return false if there is no such list or nothing can be added
      */
-    public boolean isStep() {
-        return owner.eClass() == Literals.STEP;
+    public boolean add(int digit) {
+        var list = keys.list(digit).filter(found -> scope.isEditable());
+        list.ifPresent(InnerListField::add);
+        return list.isPresent();
+    }
+
+    /**
+     * Adds to the first list of the innermost form that the cursor is in; where that form has none, to the list that it
+     * belongs to itself.
+     *
+     * @param cursor the control that has the cursor
+     * @return false if nothing can be added there
+     */
+    public boolean addAt(Control cursor) {
+        if (!scope.isEditable()) {
+            return false;
+        }
+        for (var field : fields) {
+            var inner = field.paneWith(cursor);
+            if (inner.isPresent()) {
+                return inner.get().addAt(cursor) || field instanceof InnerListField list && added(list);
+            }
+        }
+        return fields.stream().filter(InnerListField.class::isInstance).findFirst()
+                .map(list -> added((InnerListField) list)).orElse(false);
+    }
+
+    private static boolean added(InnerListField list) {
+        list.add();
+        return true;
     }
 }

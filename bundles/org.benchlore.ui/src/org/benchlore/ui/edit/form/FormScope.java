@@ -14,6 +14,7 @@ import org.benchlore.model.TopElement;
 import org.benchlore.model.compare.Targets;
 import org.benchlore.model.compare.Words;
 import org.benchlore.store.Library;
+import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 
@@ -25,6 +26,8 @@ public final class FormScope {
     private final Choices choices;
     private final Unread unread;
     private final Consumer<Address> opener;
+    private final ElementMaker maker;
+    private final ClipKeys clips;
     private final FieldWords words = new FieldWords();
     private final Words values;
     private Runnable relayout = () -> { };
@@ -37,13 +40,17 @@ public final class FormScope {
      * @param session the session that the element is the working copy of; empty for reading only
      * @param unread keeps what cannot be understood
      * @param opener opens what a reference leads to
+     * @param maker makes what a reference is to lead to and is not there yet
+     * @param clips copies and pastes elements
      */
     public FormScope(Library library, TopElement element, Optional<EditSession> session, Unread unread,
-            Consumer<Address> opener) {
+            Consumer<Address> opener, ElementMaker maker, ClipKeys clips) {
         this.element = element;
         this.session = session;
         this.unread = unread;
         this.opener = opener;
+        this.maker = maker;
+        this.clips = clips;
         this.choices = new Choices(library, element);
         this.values = new Words(address -> Optional.of(choices.title(address)));
     }
@@ -96,6 +103,14 @@ public final class FormScope {
 
     Choices choices() {
         return choices;
+    }
+
+    Finder finder(EClass type) {
+        return new ElementFinder(choices, type, maker);
+    }
+
+    ClipKeys clips() {
+        return clips;
     }
 
     void open(Address address) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.ui.edit.form;
 
+import java.util.Optional;
+
 import org.benchlore.edit.InnerEdits;
 import org.benchlore.model.BookPackage.Literals;
 import org.benchlore.ui.Ids;
@@ -13,6 +15,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 
 /** A place for one element within the element: its form, or a button that adds it. */
 final class InnerField extends Field {
@@ -20,15 +23,17 @@ final class InnerField extends Field {
     private static final int INDENT = 24;
 
     private final EReference place;
+    private final ListKeys keys;
     private Mnemonics mnemonics;
     private Button button;
     private Composite below;
     private FormPane detail;
     private EObject shown;
 
-    InnerField(FormScope scope, EObject owner, EReference place) {
+    InnerField(FormScope scope, EObject owner, EReference place, ListKeys keys) {
         super(scope, owner, place);
         this.place = place;
+        this.keys = keys;
     }
 
     @Override
@@ -85,10 +90,21 @@ final class InnerField extends Field {
         for (var child : below.getChildren()) {
             child.dispose();
         }
-        detail = shown == null ? null : new FormPane(scope, below, shown, new Mnemonics(mnemonics));
+        detail = shown == null ? null : FormPane.within(scope, below, shown, mnemonics,
+                isWhole() ? Optional.of(keys) : Optional.empty());
         ((GridData) below.getLayoutData()).exclude = shown == null;
         below.setVisible(shown != null);
         scope.relayout();
+    }
+
+    @Override
+    Optional<FormPane> show(EObject element) {
+        return Optional.ofNullable(detail).filter(pane -> pane.owner() == element);
+    }
+
+    @Override
+    Optional<FormPane> paneWith(Control cursor) {
+        return Optional.ofNullable(detail).filter(pane -> isWithin(below, cursor));
     }
 
     @Override

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.ui.edit.form;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,11 +14,13 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 
 /**
  * A list of elements within the element: rows, buttons, the form of the selected one below them, and for the lists that
@@ -28,20 +31,23 @@ final class InnerListField extends Field {
     private static final int INDENT = 24;
 
     private final EReference list;
+    private final ListKeys keys;
     private Mnemonics mnemonics;
     private Optional<RecordedWord> recorded = Optional.empty();
     private RowTable rows;
     private Composite below;
     private FormPane detail;
     private EObject shown;
+    private Button add;
     private Button duplicate;
     private Button remove;
     private Button up;
     private Button down;
 
-    InnerListField(FormScope scope, EObject owner, EReference list) {
+    InnerListField(FormScope scope, EObject owner, EReference list, ListKeys keys) {
         super(scope, owner, list);
         this.list = list;
+        this.keys = keys;
     }
 
     @Override
@@ -58,7 +64,9 @@ final class InnerListField extends Field {
         createButtons(bar);
         rows = new RowTable(holder, id() + ".rows", name());
         rows.table().addListener(SWT.Selection, event -> showSelected());
+        Keys.on(rows.table(), SWT.CR, this::focusForm);
         if (scope.isEditable()) {
+            scope.clips().on(rows.table(), new ListClips(this));
             rows.onRemove(at -> removeSelected());
             rows.onMove((from, to) -> move(to - from));
         }
@@ -72,11 +80,25 @@ final class InnerListField extends Field {
     }
 
     private void createButtons(Composite bar) {
-        button(bar, "add", Messages.add, this::add);
+        int digit = keys.number(this);
+        var words = digit == 0 || !scope.isEditable() ? Messages.add : NLS.bind(Messages.addByKey, digit);
+        add = button(bar, "add", words, this::add);
+        add.setToolTipText(Messages.addKeys);
         duplicate = button(bar, "duplicate", Messages.duplicate, this::duplicateSelected);
+        duplicate.setToolTipText(Messages.duplicateKeys);
         remove = button(bar, "remove", Messages.remove, this::removeSelected);
+        remove.setToolTipText(Messages.removeKeys);
         up = button(bar, "up", Messages.up, () -> move(-1));
+        up.setToolTipText(Messages.upKeys);
         down = button(bar, "down", Messages.down, () -> move(1));
+        down.setToolTipText(Messages.downKeys);
+        leadOn(bar);
+    }
+
+    /** The other buttons have keys in the rows, so that a person who types is not held up by them. */
+    private void leadOn(Composite bar) {
+        bar.setTabList(Arrays.stream(bar.getChildren())
+                .filter(child -> !(child instanceof Button) || child == add).toArray(Control[]::new));
     }
 
     private Button button(Composite bar, String key, String words, Runnable action) {
@@ -93,30 +115,43 @@ final class InnerListField extends Field {
         return (List<?>) owner.eGet(list);
     }
 
-    private Optional<EObject> selected() {
+    Optional<EObject> selected() {
         return rows.index().filter(at -> at < elements().size()).map(at -> (EObject) elements().get(at));
     }
 
-    private void add() {
-        int at = rows.index().map(index -> index + 1).orElse(InnerEdits.END);
-        begin(scope.edits().inner().add(owner, list, list.getEReferenceType(), at));
+    /** Adds an element behind the selected one and puts the cursor into its form. */
+    void add() {
+        begin(scope.edits().inner().add(owner, list, Beginnings.of(list.getEReferenceType()), next()));
+    }
+
+    /** Where the next element goes: behind the selected one. */
+    int next() {
+        return rows.index().map(index -> index + 1).orElse(InnerEdits.END);
+    }
+
+    boolean isShown() {
+        return !rows.table().isDisposed();
+    }
+
+    private void focusForm() {
+        if (detail != null) {
+            detail.focus();
+        }
     }
 
     private void duplicateSelected() {
         selected().ifPresent(element -> begin(scope.edits().inner().duplicate(element)));
     }
 
-    private void begin(InnerEdits.Adding adding) {
+    void begin(InnerEdits.Adding adding) {
         scope.execute(adding.edit());
         refresh();
         rows.select(elements().indexOf(adding.element()));
         showSelected();
-        if (detail != null) {
-            detail.focus();
-        }
+        focusForm();
     }
 
-    private void removeSelected() {
+    void removeSelected() {
         selected().ifPresent(element -> {
             scope.execute(scope.edits().inner().remove(element));
             refresh();
@@ -140,7 +175,7 @@ final class InnerListField extends Field {
             for (var child : below.getChildren()) {
                 child.dispose();
             }
-            detail = next == null ? null : new FormPane(scope, below, next, new Mnemonics(mnemonics));
+            detail = next == null ? null : FormPane.within(scope, below, next, mnemonics, Optional.empty());
             ((GridData) below.getLayoutData()).exclude = next == null;
             below.setVisible(next != null);
             scope.relayout();
@@ -149,10 +184,11 @@ final class InnerListField extends Field {
     }
 
     private void enable() {
-        if (RowButtons.show(!elements().isEmpty(), duplicate, remove, up, down)) {
+        boolean canEdit = scope.isEditable() && shown != null;
+        // Buttons that could do nothing would take room that narrow windows do not have.
+        if (RowButtons.show(canEdit, duplicate, remove, up, down) | RowButtons.show(scope.isEditable(), add)) {
             scope.relayout();
         }
-        boolean canEdit = scope.isEditable() && shown != null;
         int at = elements().indexOf(shown);
         duplicate.setEnabled(canEdit);
         remove.setEnabled(canEdit);
@@ -186,7 +222,12 @@ final class InnerListField extends Field {
         }
     }
 
-    /** Opens the form of an element of this list. */
+    @Override
+    Optional<FormPane> paneWith(Control cursor) {
+        return Optional.ofNullable(detail).filter(pane -> isWithin(below, cursor));
+    }
+
+    @Override
     Optional<FormPane> show(EObject element) {
         rows.select(elements().indexOf(element));
         showSelected();

@@ -6,41 +6,26 @@ import java.util.Collections;
 import java.util.List;
 
 import org.benchlore.model.Address;
-import org.benchlore.ui.Ids;
-import org.benchlore.ui.Keys;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
-import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Text;
 
 /** References to several elements: a field that adds one, and below it those that are there. */
-final class LinksField extends Field {
+final class LinksField extends ChoiceField {
 
-    private static final int WIDTH = 100;
-
-    private final EReference reference;
-    private Text text;
-    private Completion completion;
     private RowTable rows;
 
     LinksField(FormScope scope, EObject owner, EReference reference) {
         super(scope, owner, reference);
-        this.reference = reference;
     }
 
     @Override
     void createControl(Composite holder, Mnemonics mnemonics) {
         if (scope.isEditable()) {
-            text = named(new Text(holder, SWT.BORDER | SWT.SINGLE));
-            text.setMessage(Messages.typeToAdd);
-            GridDataFactory.fillDefaults().grab(true, false).hint(WIDTH, SWT.DEFAULT).applyTo(text);
-            text.addModifyListener(event -> typed());
-            text.addListener(SWT.FocusOut, event -> left());
-            completion = new Completion(holder, text, scope, reference.getEReferenceType(), id(),
-                    NLS.bind(Messages.choices, name()), this::add);
+            createText(holder, Messages.typeToAdd);
+            createChoices(holder);
         }
         rows = new RowTable(holder, id() + ".rows", NLS.bind(Messages.chosen, name()));
         rows.table().addListener(SWT.DefaultSelection, event -> rows.index().ifPresent(at ->
@@ -51,32 +36,11 @@ final class LinksField extends Field {
         }
     }
 
-    private void typed() {
-        if (text.getText().isBlank()) {
-            completion.close();
-            scope.unread().remove(owner, feature);
-            showProblem();
-        } else {
-            scope.unread().put(owner, feature, text.getText(), Messages.chooseOne);
-            completion.open();
-        }
-    }
-
-    private void left() {
-        text.getDisplay().asyncExec(() -> {
-            if (!text.isDisposed() && !text.isFocusControl() && !completion.hasCursor()) {
-                completion.close();
-                if (scope.unread().find(owner, feature).isPresent()) {
-                    completion.only(text.getText()).ifPresent(this::add);
-                }
-                ended();
-            }
-        });
-    }
-
-    private void add(Choice choice) {
+    @Override
+    void take(Choice choice) {
+        scope.unread().remove(owner, feature);
         scope.execute(scope.edits().addReference(owner, reference, choice.address()));
-        text.setText("");
+        write("");
         refresh();
     }
 
@@ -99,8 +63,8 @@ final class LinksField extends Field {
 
     @Override
     void refresh() {
-        if (text != null && scope.unread().find(owner, feature).isEmpty() && !text.getText().isEmpty()) {
-            text.setText("");
+        if (text != null) {
+            write(kept().orElse(""));
         }
         if (rows.show(targets().stream().map(scope.choices()::title).toList())) {
             scope.relayout();
@@ -113,9 +77,7 @@ final class LinksField extends Field {
         if (text == null) {
             rows.table().setFocus();
         } else {
-            text.setFocus();
-            text.setData(Ids.WIDGET_ID, id());
-            Keys.name(text, name());
+            super.focus();
         }
     }
 }

@@ -14,13 +14,14 @@ final class RecordLayouts {
     }
 
     static Map<EClass, List<Section>> all() {
-        return Map.of(Literals.FIELD_NOTE, note(), Literals.PART, part(), Literals.TOOL, tool(), Literals.SUPPLY, supply(),
-                Literals.FAULT_CODE, code(), Literals.DOCUMENT, document(), Literals.GLOSSARY, glossary());
+        return Map.of(Literals.FIELD_NOTE, note(), Literals.PART, part(), Literals.TOOL, tool(),
+                Literals.SUPPLY, supply(), Literals.FAULT_CODE, code(), Literals.DOCUMENT, document(), Literals.GLOSSARY, glossary());
     }
 
     private static List<Section> note() {
         return List.of(
-                Section.of("learned", Literals.FIELD_NOTE__TEXT, Literals.TOP_ELEMENT__TITLE, Literals.FIELD_NOTE__STATUS),
+                Section.of("learned", Literals.FIELD_NOTE__TEXT, Literals.TOP_ELEMENT__TITLE,
+                        Literals.FIELD_NOTE__STATUS),
                 Section.of("where", Literals.FIELD_NOTE__UNIT, Literals.FIELD_NOTE__MACHINE, Literals.FIELD_NOTE__METER,
                         Literals.FIELD_NOTE__JOB, Literals.FIELD_NOTE__DURING),
                 Section.of("signs", Literals.FIELD_NOTE__SYMPTOMS, Literals.FIELD_NOTE__CODES,
@@ -29,7 +30,8 @@ final class RecordLayouts {
                         Literals.FIELD_NOTE__FINDING, Literals.FIELD_NOTE__ACTION, Literals.FIELD_NOTE__VERIFICATION),
                 Section.of("often", Literals.FIELD_NOTE__SEEN, Literals.FIELD_NOTE__ADD_WHILE_DOING),
                 Section.of("origin", Literals.FIELD_NOTE__DATE, Literals.FIELD_NOTE__AUTHOR,
-                        Literals.FIELD_NOTE__DOCUMENTS, Literals.FIELD_NOTE__SUPERSEDED_BY, Literals.FIELD_NOTE__MEDIA));
+                        Literals.FIELD_NOTE__DOCUMENTS, Literals.FIELD_NOTE__SUPERSEDED_BY,
+                        Literals.FIELD_NOTE__MEDIA));
     }
 
     private static List<Section> part() {

@@ -30,6 +30,7 @@ final class RecordedWord {
         WORDS.forEach(word -> combo.add(words(word)));
         combo.setData(Ids.WIDGET_ID, field.id() + ".recorded");
         Keys.name(combo, NLS.bind(Messages.recordedName, field.name()));
+        ComboKeys.install(combo);
         combo.setEnabled(field.scope.isEditable());
         combo.addListener(SWT.Selection, event -> choose());
     }

@@ -2,6 +2,7 @@
 package org.benchlore.ui.edit.form;
 
 import java.util.Objects;
+import java.util.Optional;
 
 import org.benchlore.edit.FieldText;
 import org.benchlore.model.BookPackage.Literals;
@@ -23,6 +24,7 @@ final class TextField extends Field {
 
     private final EAttribute attribute;
     private Text text;
+    private Optional<TextLinkCompletion> links = Optional.empty();
     private boolean isRefreshing;
 
     TextField(FormScope scope, EObject owner, EAttribute attribute) {
@@ -54,6 +56,9 @@ final class TextField extends Field {
         data.applyTo(text);
         scope.words().hint(feature).ifPresent(text::setMessage);
         text.setEditable(scope.isEditable());
+        if (isLong() && scope.isEditable()) {
+            links = Optional.of(new TextLinkCompletion(this, holder, text));
+        }
         text.addModifyListener(event -> typed());
         text.addListener(SWT.FocusOut, event -> ended());
     }
@@ -62,6 +67,7 @@ final class TextField extends Field {
         if (isRefreshing) {
             return;
         }
+        links.ifPresent(TextLinkCompletion::typed);
         var typed = text.getText();
         attempt(typed, () -> scope.execute(scope.edits().typing(owner, attribute, typed)));
         if (scope.unread().find(owner, feature).isEmpty()) {

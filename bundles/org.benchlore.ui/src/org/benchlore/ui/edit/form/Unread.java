@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.ui.edit.form;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -9,8 +10,8 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 /**
- * What was typed into fields and is no value of theirs. It is not in the element, so it is kept here until it is mended,
- * undone or cleared, and nothing is saved before that.
+ * What was typed into fields and is no value of theirs. It is not in the element, so it is kept here until it is
+ * mended, undone or cleared, and nothing is saved before that.
  */
 public final class Unread {
 
@@ -65,7 +66,7 @@ public final class Unread {
      * @return places and texts in the order in which they were typed
      */
     public Map<Place, Typed> all() {
-        return Map.copyOf(all);
+        return Collections.unmodifiableMap(new LinkedHashMap<>(all));
     }
 
     /**

@@ -34,6 +34,7 @@ final class WordField extends Field {
         literals.forEach(literal -> combo.add(Labels.of(literal)));
         combo.setVisibleItemCount(literals.size());
         GridDataFactory.swtDefaults().applyTo(combo);
+        ComboKeys.install(combo);
         combo.setEnabled(scope.isEditable());
         combo.addListener(SWT.Selection, event -> {
             var chosen = literals.get(combo.getSelectionIndex());

@@ -14,8 +14,9 @@ final class WorkLayouts {
     }
 
     static Map<EClass, List<Section>> all() {
-        return Map.of(Literals.PROCEDURE, procedure(), Literals.WAY, way(), Literals.WORK, work(), Literals.STEP, step(),
-                Literals.HAZARD, hazard(), Literals.FASTENING, fastening(), Literals.MEASUREMENT, measurement());
+        return Map.of(Literals.PROCEDURE, procedure(), Literals.WAY, way(), Literals.WORK, work(),
+                Literals.STEP, step(), Literals.HAZARD, hazard(), Literals.FASTENING, fastening(),
+                Literals.MEASUREMENT, measurement(), Literals.STAGE, stage(), Literals.PART_USE, partUse());
     }
 
     private static List<Section> procedure() {
@@ -28,7 +29,8 @@ final class WorkLayouts {
                 Section.of("around", Literals.PROCEDURE__BEFORE, Literals.PROCEDURE__INCLUDES,
                         Literals.PROCEDURE__AFTER_CLOSING),
                 Section.of("proof", Literals.PROCEDURE__CLOSING_CONDITIONS, Literals.PROCEDURE__VERIFICATIONS),
-                Section.of("review", Literals.PROCEDURE__STATUS, Literals.PROCEDURE__REVISION, Literals.PROCEDURE__AUTHOR,
+                Section.of("review", Literals.PROCEDURE__STATUS, Literals.PROCEDURE__REVISION,
+                        Literals.PROCEDURE__AUTHOR,
                         Literals.PROCEDURE__REVIEWER, Literals.PROCEDURE__REVIEWED_ON,
                         Literals.PROCEDURE__WITHDRAWN_REASON, Literals.PROCEDURE__REPLACED_BY),
                 Section.of("origin", Literals.PROCEDURE__SOURCES, Literals.PROCEDURE__MEDIA));
@@ -66,6 +68,16 @@ final class WorkLayouts {
                 Literals.FASTENING__RENEW, Literals.FASTENING__MAX_LENGTH, Literals.FASTENING__FRICTION,
                 Literals.FASTENING__PATTERN, Literals.FASTENING__ORDER, Literals.FASTENING__PART,
                 Literals.FASTENING__SOURCE));
+    }
+
+    private static List<Section> stage() {
+        return List.of(Section.of("", Literals.STAGE__TORQUE, Literals.STAGE__ANGLE, Literals.STAGE__KIND,
+                Literals.STAGE__WAIT, Literals.STAGE__TEXT));
+    }
+
+    private static List<Section> partUse() {
+        return List.of(Section.of("", Literals.PART_USE__PART, Literals.PART_USE__QUANTITY, Literals.PART_USE__NEED,
+                Literals.PART_USE__COMPONENT, Literals.PART_USE__TEXT));
     }
 
     private static List<Section> measurement() {
