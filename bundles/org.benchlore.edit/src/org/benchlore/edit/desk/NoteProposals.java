@@ -135,7 +135,7 @@ public final class NoteProposals {
 
     private static Proposal proposal(String code, Row known) {
         return known == null ? new Proposal(What.CODE_AS_WRITTEN, code, Optional.empty())
-                : new Proposal(What.CODE, known.title(), Optional.of(known.address()));
+                : new Proposal(What.CODE, NoteFields.title(known), Optional.of(known.address()));
     }
 
     /** Symptoms of other elements, of which every telling word stands in the text. */
@@ -165,6 +165,9 @@ public final class NoteProposals {
         }
         var edits = session.edits();
         return switch (proposal.what()) {
+            case MACHINE -> edits.reference(note, Literals.FIELD_NOTE__MACHINE, proposal.target());
+            case JOB -> edits.reference(note, Literals.FIELD_NOTE__JOB, proposal.target());
+            case PROCEDURE -> edits.addReference(note, Literals.FIELD_NOTE__DURING, proposal.target().orElseThrow());
             case UNIT -> unit(edits, note, proposal);
             case CODE -> edits.addReference(note, Literals.FIELD_NOTE__CODES, proposal.target().orElseThrow());
             case CODE_AS_WRITTEN -> edits.lines(note, Literals.FIELD_NOTE__CODES_AS_WRITTEN,

@@ -10,13 +10,14 @@ import org.benchlore.model.Address;
 import org.benchlore.model.BookFactory;
 import org.benchlore.model.BookPackage.Literals;
 import org.benchlore.model.FieldNote;
+import org.benchlore.model.Media;
 import org.benchlore.model.Procedure;
 import org.benchlore.model.Step;
 import org.benchlore.model.Work;
 
 /**
  * Makes a step of a procedure from what a note says. The step's 'why' links to the note, and the note says during which
- * procedure; both files are changed by one edit, which is undone as one. Nothing is saved yet.
+ * procedure; pictures go with it. Both files are changed by one edit, which is undone as one. Nothing is saved yet.
  */
 public final class NoteToStep {
 
@@ -44,6 +45,7 @@ public final class NoteToStep {
         var step = BookFactory.eINSTANCE.createStep();
         step.setText(source.getText().strip());
         step.setWhy("From {note:" + source.getId() + "}.");
+        source.getMedia().forEach(media -> step.getMedia().add(picture(media)));
         var adding = procedure.edits().inner().add(work, Literals.WORK__STEPS, step, index);
         var edits = new LinkedHashMap<EditSession, Edit>();
         edits.put(procedure, adding.edit());
@@ -51,5 +53,13 @@ public final class NoteToStep {
                 new Address(procedure.path(), procedure.element().getId())));
         SharedEdit.execute("make a step from a note", edits);
         return step;
+    }
+
+    /** The same picture on the shelf with the same caption. */
+    private static Media picture(Media shown) {
+        var media = BookFactory.eINSTANCE.createMedia();
+        media.setFile(shown.getFile());
+        media.setCaption(shown.getCaption());
+        return media;
     }
 }

@@ -16,6 +16,12 @@ public record Proposal(What what, String text, Optional<Address> target) {
 
     /** Which field of a note a proposal goes into. */
     public enum What {
+        /** A type of machine of the library. */
+        MACHINE,
+        /** A job record of the library. */
+        JOB,
+        /** The procedure during which it was learned. */
+        PROCEDURE,
         /** One of the library's units. */
         UNIT,
         /** One of the library's fault codes. */

@@ -41,10 +41,19 @@ public final class MediaShelf {
     /**
      * A file on the shelf.
      *
-     * @param path path below the library with forward slashes, as an element refers to it
+     * @param path path below the library with forward slashes
      * @param type what it is
      */
     public record Stored(String path, MediaType type) {
+
+        /**
+         * Returns the file as an element names it.
+         *
+         * @return path below the folder media
+         */
+        public String file() {
+            return path.substring(FOLDER.length() + 1);
+        }
     }
 
     /**
@@ -123,12 +132,50 @@ public final class MediaShelf {
         return turns == 0 ? new Stored(path, type) : store(Turning.upright(bytes, type, TURNS[turns]));
     }
 
+    /**
+     * Reads a picture on the shelf as it may be shown: cleaned, since a library may come from anywhere.
+     *
+     * @param file path below the folder media
+     * @return the cleaned content
+     * @throws MediaException if there is no such picture, or it is none that can be shown
+     */
+    public byte[] shown(String file) throws MediaException {
+        return clean(read(FOLDER + "/" + file));
+    }
+
+    /**
+     * Takes a file away again that was taken in a moment ago and that nothing refers to.
+     *
+     * @param stored what {@link #add} returned
+     * @throws MediaException if it cannot be deleted
+     */
+    public void takeAway(Stored stored) throws MediaException {
+        try {
+            Files.deleteIfExists(root.resolve(stored.path()));
+        } catch (IOException e) {
+            throw new MediaException(stored.path() + " cannot be deleted: delete it by hand", e);
+        }
+    }
+
+    /**
+     * Tells whether the shelf holds the same file already.
+     *
+     * @param cleaned a cleaned file
+     * @return true if adding it would add nothing
+     */
+    public boolean holds(byte[] cleaned) {
+        return MediaType.of(cleaned).filter(type -> Files.exists(root.resolve(path(cleaned, type)))).isPresent();
+    }
+
     private byte[] read(String path) throws MediaException {
         var file = root.resolve(path).normalize();
         if (!file.startsWith(root.resolve(FOLDER))) {
             throw new MediaException(path + " is no picture of this library");
         }
         try {
+            if (Files.size(file) > MOST_BYTES) {
+                throw tooLarge(MOST_BYTES);
+            }
             return Files.readAllBytes(file);
         } catch (IOException e) {
             throw new MediaException(path + " cannot be read: check that the file is there", e);
@@ -137,7 +184,7 @@ public final class MediaShelf {
 
     private Stored store(byte[] cleaned) throws MediaException {
         var type = type(cleaned);
-        var path = FOLDER + "/" + Hash.of(cleaned).substring(0, NAME_LENGTH) + "." + type.ending();
+        var path = path(cleaned, type);
         try {
             if (!Files.exists(root.resolve(path))) {
                 AtomicFile.write(root.resolve(path), cleaned);
@@ -147,5 +194,9 @@ public final class MediaShelf {
             throw new MediaException("The picture was not kept: the library cannot be written; check its permissions and"
                     + " the free space", e);
         }
+    }
+
+    private static String path(byte[] cleaned, MediaType type) {
+        return FOLDER + "/" + Hash.of(cleaned).substring(0, NAME_LENGTH) + "." + type.ending();
     }
 }

@@ -14,7 +14,7 @@ import javax.imageio.ImageWriteParam;
 import javax.imageio.stream.MemoryCacheImageInputStream;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 
-/** Turns the pixels of PNG and JPEG pictures. The only class that needs the JDK's pictures; loaded when first used. */
+/** Turns the pixels of PNG and JPEG pictures. It needs the JDK's pictures and is loaded when first used. */
 final class Turning {
 
     private static final long MOST_PIXELS = 100_000_000L;
@@ -33,23 +33,27 @@ final class Turning {
      */
     static byte[] upright(byte[] bytes, MediaType type, int orientation) throws MediaException {
         try {
-            var image = read(bytes);
-            var turned = new BufferedImage(orientation >= 5 ? image.getHeight() : image.getWidth(),
-                    orientation >= 5 ? image.getWidth() : image.getHeight(), plain(image));
-            var operation = new AffineTransformOp(transform(orientation, image.getWidth(), image.getHeight()),
-                    AffineTransformOp.TYPE_NEAREST_NEIGHBOR);
-            turned.createGraphics().drawImage(image, operation, 0, 0);
-            return write(turned, type);
+            return write(turn(read(bytes), orientation), type);
         } catch (IOException | RuntimeException e) {
             throw new MediaException("The picture cannot be turned here: turn it with another program and add it again", e);
         }
+    }
+
+    /** A picture of its own with plain colours, which can be drawn on. */
+    static BufferedImage turn(BufferedImage image, int orientation) {
+        var turned = new BufferedImage(orientation >= 5 ? image.getHeight() : image.getWidth(),
+                orientation >= 5 ? image.getWidth() : image.getHeight(), plain(image));
+        var operation = new AffineTransformOp(transform(orientation, image.getWidth(), image.getHeight()),
+                AffineTransformOp.TYPE_NEAREST_NEIGHBOR);
+        turned.createGraphics().drawImage(image, operation, 0, 0);
+        return turned;
     }
 
     private static int plain(BufferedImage image) {
         return image.getColorModel().hasAlpha() ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB;
     }
 
-    private static BufferedImage read(byte[] bytes) throws IOException, MediaException {
+    static BufferedImage read(byte[] bytes) throws IOException, MediaException {
         try (var input = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
             var readers = ImageIO.getImageReaders(input);
             if (!readers.hasNext()) {
@@ -83,7 +87,7 @@ final class Turning {
         };
     }
 
-    private static byte[] write(BufferedImage image, MediaType type) throws IOException {
+    static byte[] write(BufferedImage image, MediaType type) throws IOException {
         var bytes = new ByteArrayOutputStream();
         var writer = ImageIO.getImageWritersByFormatName(type == MediaType.PNG ? "png" : "jpeg").next();
         try (var output = new MemoryCacheImageOutputStream(bytes)) {

@@ -13,7 +13,7 @@ public final class WriteNoteHandler extends AbstractHandler {
 
     @Override
     public Object execute(ExecutionEvent event) {
-        new NoteDialog(HandlerUtil.getActiveWorkbenchWindow(event), "").open();
+        NoteDialog.begin(HandlerUtil.getActiveWorkbenchWindow(event), "");
         return null;
     }
 

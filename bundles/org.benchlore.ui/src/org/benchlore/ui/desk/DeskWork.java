@@ -7,19 +7,16 @@ import java.util.List;
 import java.util.Optional;
 
 import org.benchlore.edit.Edit;
-import org.benchlore.edit.EditSession;
 import org.benchlore.edit.Edits;
-import org.benchlore.edit.SaveResult;
 import org.benchlore.edit.desk.NoteStatuses;
+import org.benchlore.edit.desk.QuickChange;
 import org.benchlore.edit.desk.SeenAgain;
 import org.benchlore.model.BookPackage.Literals;
 import org.benchlore.model.JobRecord;
 import org.benchlore.model.NoteStatus;
-import org.benchlore.model.TopElement;
 import org.benchlore.store.LibraryException;
 import org.benchlore.store.Row;
 import org.benchlore.workshop.OpenLibrary;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /**
  * Does one thing to a note or a job and saves it, and can take the last thing back. What is being edited elsewhere is
@@ -28,27 +25,18 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 final class DeskWork {
 
     private final OpenLibrary library;
-    private Optional<Done> last = Optional.empty();
-
-    /** What was done last: the element before, the hash of its file after, and what it was in words. */
-    private record Done(TopElement before, String after, String label) {
-    }
-
-    /** Makes an edit in a session, or says in a plain sentence what is missing for it. */
-    interface Maker {
-        Edit in(EditSession session);
-    }
+    private Optional<QuickChange> last = Optional.empty();
 
     DeskWork(OpenLibrary library) {
         this.library = library;
     }
 
-    static Maker status(NoteStatus status) {
+    static QuickChange.Maker status(NoteStatus status) {
         return session -> NoteStatuses.change(session, status);
     }
 
     /** Says that a fix held and how that was proved. */
-    static Maker held(String proof) {
+    static QuickChange.Maker held(String proof) {
         return session -> {
             var element = session.element();
             if (element instanceof JobRecord) {
@@ -61,17 +49,17 @@ final class DeskWork {
         };
     }
 
-    static Maker ruledOut(String why) {
+    static QuickChange.Maker ruledOut(String why) {
         return session -> Edits.all("rule out", List.of(
                 session.edits().text(session.element(), Literals.FIELD_NOTE__VERIFICATION, why),
                 session.edits().value(session.element(), Literals.FIELD_NOTE__STATUS, NoteStatus.RULED_OUT)));
     }
 
-    static Maker seenAgain(LocalDate day) {
+    static QuickChange.Maker seenAgain(LocalDate day) {
         return session -> SeenAgain.edit(session, new SeenAgain.Occasion(Optional.empty(), day, Optional.empty()));
     }
 
-    static Maker replacedBy(Row other) {
+    static QuickChange.Maker replacedBy(Row other) {
         return session -> NoteStatuses.supersede(session, other.address());
     }
 
@@ -81,26 +69,9 @@ final class DeskWork {
      * @throws LibraryException if the file cannot be edited or was not saved
      * @throws IllegalArgumentException with a plain sentence if something is missing for it
      */
-    synchronized void apply(String path, Maker maker) throws LibraryException {
+    synchronized void apply(String path, QuickChange.Maker maker) throws LibraryException {
         last = Optional.empty();
-        var open = library.sessions().find(path);
-        if (open.isPresent()) {
-            open.get().execute(maker.in(open.get()));
-            return;
-        }
-        try (var session = library.sessions().open(path)) {
-            var before = EcoreUtil.copy(session.element());
-            var edit = maker.in(session);
-            session.execute(edit);
-            save(session);
-            last = library.library().file(path).map(file -> new Done(before, file.hash(), edit.label()));
-        }
-    }
-
-    private static void save(EditSession session) throws LibraryException {
-        if (session.save() instanceof SaveResult.Stopped stopped) {
-            throw new LibraryException(stopped.conflict().sentence());
-        }
+        last = QuickChange.make(library.sessions(), path, maker);
     }
 
     /**
@@ -111,8 +82,8 @@ final class DeskWork {
         var done = last;
         last = Optional.empty();
         if (done.isPresent()) {
-            library.library().save(done.get().before(), Optional.of(done.get().after()));
+            done.get().takeBack();
         }
-        return done.map(Done::label);
+        return done.map(QuickChange::label);
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import org.benchlore.edit.desk.QuickChange;
 import org.benchlore.model.NoteStatus;
 import org.benchlore.store.LibraryException;
 import org.benchlore.ui.Ids;
@@ -104,13 +105,13 @@ public final class SortingView extends ViewPart {
         }
     }
 
-    private void note(DeskLine line, DeskWork.Maker maker, String done) {
+    private void note(DeskLine line, QuickChange.Maker maker, String done) {
         if (line.isNote()) {
             apply(line, maker, done);
         }
     }
 
-    private void apply(DeskLine line, DeskWork.Maker maker, String done) {
+    private void apply(DeskLine line, QuickChange.Maker maker, String done) {
         work.ifPresent(desk -> run(() -> {
             desk.apply(line.row().path(), maker);
             return NLS.bind(done, line.row().title());

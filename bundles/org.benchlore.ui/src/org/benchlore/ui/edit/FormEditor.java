@@ -20,6 +20,7 @@ import org.benchlore.ui.look.Icons;
 import org.benchlore.ui.page.PageOpener;
 import org.benchlore.ui.session.LibrarySession;
 import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
@@ -172,6 +173,16 @@ public final class FormEditor extends EditorPart {
 
     private int problems() {
         return session.isEmpty() ? 0 : unread.all().size() + Required.missing(element).size();
+    }
+
+    /**
+     * Selects an inner element in the outline.
+     *
+     * @param inner an element of the working copy
+     */
+    public void reveal(EObject inner) {
+        refreshNow();
+        outline.ifPresent(part -> part.outline().select(inner));
     }
 
     private void showHead() {

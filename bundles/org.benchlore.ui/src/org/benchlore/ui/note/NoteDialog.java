@@ -1,147 +1,290 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.ui.note;
 
-import java.time.Clock;
-import java.util.Optional;
-import java.util.random.RandomGenerator;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 
+import org.benchlore.edit.desk.Chips;
+import org.benchlore.edit.desk.MinuteNote;
+import org.benchlore.edit.desk.Proposal;
+import org.benchlore.edit.desk.Standpoint;
+import org.benchlore.edit.media.MediaShelf;
+import org.benchlore.model.FieldNote;
 import org.benchlore.store.LibraryException;
-import org.benchlore.store.Row;
+import org.benchlore.store.LoadedFile;
+import org.benchlore.ui.Failures;
 import org.benchlore.ui.Ids;
-import org.benchlore.ui.Keys;
+import org.benchlore.ui.LatestJob;
 import org.benchlore.ui.WindowThread;
-import org.benchlore.ui.page.PageOpener;
+import org.benchlore.ui.edit.Editing;
 import org.benchlore.ui.session.LibrarySession;
 import org.benchlore.ui.session.Opened;
-import org.benchlore.workshop.NewNote;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
-import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
-import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchWindow;
 
 /**
- * Takes a note: only what was learned is required. It is saved away from the window's thread and then its page opens;
- * if it cannot be saved, the dialog stays with what was written and says why.
+ * Takes a note in a minute: only what was learned is required, what one stands at is filled in, what the text speaks of
+ * is proposed. Whatever becomes of the dialog, what was written stays as a draft until it is saved or dropped.
  */
 public final class NoteDialog extends Dialog {
 
-    private static final int WIDTH = 560;
-    private static final int LINES = 8;
+    private static final int PAUSE = 250;
+    private static final int MOST_CHIPS = 12;
 
     private final IWorkbenchWindow window;
-    private final LibrarySession session;
-    private final String begun;
-    private Text text;
-    private Label problem;
+    private final Opened opened;
+    private final MinuteNote minute;
+    private final Chips chips = new Chips();
+    private final List<Proposal> stand;
+    private final boolean isGoneOn;
+    private List<Proposal> proposed = List.of();
+    private NoteForm form;
+    private PhotoWork photos;
+    private LatestJob<FieldNote, List<Proposal>> proposing;
+    private boolean isSaving;
+    private boolean savesLater;
 
-    /**
-     * Makes a dialog.
-     *
-     * @param window opens the note's page
-     * @param begun what was written already, may be empty
-     */
-    public NoteDialog(IWorkbenchWindow window, String begun) {
+    private NoteDialog(IWorkbenchWindow window, Opened opened, MinuteNote minute, List<Proposal> stand, boolean isGoneOn) {
         super(window.getShell());
         this.window = window;
-        this.session = window.getService(LibrarySession.class);
-        this.begun = begun;
+        this.opened = opened;
+        this.minute = minute;
+        this.stand = stand;
+        this.isGoneOn = isGoneOn;
         setShellStyle(getShellStyle() | SWT.RESIZE);
         setBlockOnOpen(false);
+    }
+
+    /**
+     * Begins a note where one stands, or goes on with the one that was left. A dialog that is open comes to the front.
+     *
+     * @param window the window
+     * @param begun what was written already, may be empty
+     */
+    public static void begin(IWorkbenchWindow window, String begun) {
+        var sessions = window.getService(Editing.class).sessions();
+        var opened = window.getService(LibrarySession.class).current();
+        if (sessions.isEmpty() || opened.isEmpty()) {
+            return;
+        }
+        try {
+            var left = new LeftNotes(window, opened.get()).latest();
+            if (left.isPresent() && begun.isEmpty()) {
+                show(window, MinuteNote.goOn(sessions.get(), left.get()), true);
+                return;
+            }
+            var standing = new Standing(window.getActivePage(), opened.get().library().library());
+            var stand = new Standpoint(opened.get().library().library()).of(standing.element(), standing.typed());
+            var fresh = MinuteNote.begin(sessions.get(), LocalDate.now());
+            fresh.fill(stand);
+            fresh.write(begun);
+            new NoteDialog(window, opened.get(), fresh, stand, false).open();
+        } catch (LibraryException e) {
+            Failures.show(Messages.title, e.getMessage(), e);
+        }
+    }
+
+    /**
+     * Goes on with a note.
+     *
+     * @param window the window
+     * @param minute the note
+     * @param isGoneOn true to say that it was begun before
+     */
+    static void show(IWorkbenchWindow window, MinuteNote minute, boolean isGoneOn) {
+        window.getService(LibrarySession.class).current().ifPresent(opened ->
+                new NoteDialog(window, opened, minute, minute.fields(), isGoneOn).open());
     }
 
     @Override
     protected void configureShell(Shell shell) {
         super.configureShell(shell);
         shell.setText(Messages.title);
+        shell.setData(LeftNotes.KEY, minute.session());
     }
 
     @Override
     protected Control createDialogArea(Composite parent) {
         var area = (Composite) super.createDialogArea(parent);
-        new Label(area, SWT.NONE).setText(Messages.whatWasLearned);
-        createText(area);
-        problem = new Label(area, SWT.WRAP);
-        problem.setData(Ids.WIDGET_ID, "note.problem");
-        problem.setText(Messages.howToSave);
-        GridDataFactory.fillDefaults().grab(true, false).hint(WIDTH, 2 * text.getLineHeight()).applyTo(problem);
+        var thread = new WindowThread(area);
+        photos = new PhotoWork(new MediaShelf(opened.library().library().root()), thread, this::refusePhoto);
+        form = new NoteForm(area, minute, photos, opened.library().isInvented(), this::toggle);
+        proposing = new LatestJob<>(Messages.proposing, note -> minute.proposals().of(note), thread, this::proposed);
+        form.text().addModifyListener(event -> written());
+        NoteKeys.listen(area, this::okPressed, form::paste, number -> chips.at(number).ifPresent(this::toggle));
+        form.say(!opened.library().isWritable() ? Messages.readOnly : isGoneOn ? Messages.goneOn : Messages.howToSave);
+        showChips();
+        propose(0);
         return area;
     }
 
-    private void createText(Composite area) {
-        text = new Text(area, SWT.MULTI | SWT.BORDER | SWT.WRAP | SWT.V_SCROLL);
-        text.setData(Ids.WIDGET_ID, "note.text");
-        text.setText(begun);
-        text.setSelection(begun.length());
-        Keys.name(text, Messages.textName);
-        GridDataFactory.fillDefaults().grab(true, true).hint(WIDTH, LINES * text.getLineHeight()).applyTo(text);
-        text.addListener(SWT.Traverse, event -> event.doit |= event.detail == SWT.TRAVERSE_TAB_NEXT
-                || event.detail == SWT.TRAVERSE_TAB_PREVIOUS);
-        text.addListener(SWT.KeyDown, event -> {
-            if (event.keyCode == SWT.CR && (event.stateMask & SWT.MODIFIER_MASK) == SWT.MOD1) {
-                event.doit = false;
-                okPressed();
+    private void toggle(Proposal value) {
+        if (!isSaving) {
+            try {
+                minute.toggle(value);
+            } catch (IllegalArgumentException e) {
+                form.say(e.getMessage());
             }
-        });
-        text.addModifyListener(event -> updateButtons());
+            showChips();
+            propose(0);
+        }
+    }
+
+    private void written() {
+        minute.write(form.text().getText());
+        updateButtons();
+        propose(PAUSE);
+    }
+
+    private void propose(long pause) {
+        proposing.ask(EcoreUtil.copy(minute.note()), pause);
+    }
+
+    private void proposed(FieldNote note, List<Proposal> found) {
+        proposed = found;
+        showChips();
+    }
+
+    private void showChips() {
+        var others = new ArrayList<>(stand);
+        others.addAll(proposed);
+        var in = minute.fields();
+        others.removeIf(in::contains);
+        form.show(chips.update(in, others.stream().distinct().limit(Math.max(0, MOST_CHIPS - in.size())).toList()));
     }
 
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
         createButton(parent, IDialogConstants.OK_ID, Messages.save, true).setData(Ids.WIDGET_ID, "note.save");
-        createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
+        createButton(parent, IDialogConstants.CANCEL_ID, Messages.later, false).setData(Ids.WIDGET_ID, "note.later");
+        createButton(parent, IDialogConstants.ABORT_ID, Messages.drop, false).setData(Ids.WIDGET_ID, "note.drop");
         updateButtons();
     }
 
+    @Override
+    protected void buttonPressed(int id) {
+        if (id == IDialogConstants.ABORT_ID) {
+            close();
+            drop();
+        } else {
+            super.buttonPressed(id);
+        }
+    }
+
     private void updateButtons() {
-        getButton(IDialogConstants.OK_ID).setEnabled(!text.getText().isBlank() && text.getEditable());
+        var save = getButton(IDialogConstants.OK_ID);
+        if (save != null) {
+            save.setEnabled(!form.text().getText().isBlank() && !isSaving && opened.library().isWritable());
+        }
     }
 
     @Override
     protected void okPressed() {
-        if (text.getText().isBlank() || !text.getEditable()) {
+        if (isSaving || form.text().getText().isBlank()) {
             return;
         }
-        session.current().ifPresentOrElse(this::save, () -> refuse(Messages.noLibrary));
+        if (!opened.library().isWritable()) {
+            form.say(Messages.readOnly);
+            return;
+        }
+        setSaving(true);
+        savesLater = photos.isBusy();
+        if (savesLater) {
+            form.say(Messages.waitingForPhoto);
+            waitForPhotos();
+        } else {
+            save();
+        }
     }
 
-    private void save(Opened opened) {
-        var written = text.getText();
-        var thread = new WindowThread(text);
-        setSaving(true);
-        var job = Job.create(Messages.saving, monitor -> {
-            try {
-                var row = new NewNote(opened.library(), Clock.systemDefaultZone(), RandomGenerator.getDefault())
-                        .write(written, Optional.empty(), Optional.empty());
-                thread.run(() -> saved(row));
-            } catch (LibraryException e) {
-                thread.run(() -> refuse(e.getMessage()));
+    private void waitForPhotos() {
+        getShell().getDisplay().timerExec(50, () -> {
+            if (getShell() == null || getShell().isDisposed() || !savesLater) {
+                return;
+            }
+            if (photos.isBusy()) {
+                waitForPhotos();
+            } else {
+                save();
             }
         });
-        job.schedule();
     }
 
-    private void saved(Row row) {
+    private void save() {
+        var thread = new WindowThread(form.text());
+        try {
+            var named = minute.named();
+            var sessions = opened.library().sessions();
+            Job.create(Messages.saving, monitor -> {
+                try {
+                    var file = MinuteNote.save(sessions, named);
+                    thread.run(() -> saved(file));
+                } catch (LibraryException e) {
+                    thread.run(() -> refuse(e.getMessage()));
+                }
+            }).schedule();
+        } catch (LibraryException e) {
+            refuse(e.getMessage());
+        }
+    }
+
+    private void saved(LoadedFile file) {
         close();
-        new PageOpener(window.getActivePage(), session).open(row.address());
+        photos.tidy(minute.note().getMedia());
+        minute.drop();
+        new NoteSaved(window, opened).show(file);
     }
 
     private void refuse(String sentence) {
         setSaving(false);
-        problem.setText(sentence.replace("&", "&&"));
-        text.setFocus();
+        form.say(sentence);
+        form.text().setFocus();
+    }
+
+    private void refusePhoto(String sentence) {
+        savesLater = false;
+        setSaving(false);
+        form.say(sentence);
     }
 
     private void setSaving(boolean saving) {
-        text.setEditable(!saving);
+        isSaving = saving;
+        form.text().setEditable(!saving);
         updateButtons();
+    }
+
+    /** Leaving is no decision: what was written is kept, and the same key goes on with it. */
+    @Override
+    public boolean close() {
+        var keeps = form != null && !isSaving && isWorthKeeping();
+        if (proposing != null) {
+            proposing.forget();
+        }
+        var closed = super.close();
+        if (closed && !isSaving && !keeps) {
+            drop();
+        }
+        return closed;
+    }
+
+    private boolean isWorthKeeping() {
+        return !form.text().isDisposed() && !form.text().getText().isBlank() || !minute.note().getMedia().isEmpty();
+    }
+
+    private void drop() {
+        if (!minute.session().isClosed()) {
+            photos.tidy(List.of());
+            minute.drop();
+        }
     }
 
     @Override
@@ -153,6 +296,6 @@ public final class NoteDialog extends Dialog {
     protected Point getInitialSize() {
         var size = super.getInitialSize();
         var room = window.getShell().getSize();
-        return new Point(Math.min(size.x, room.x), Math.min(size.y, room.y));
+        return new Point(Math.min(Math.max(size.x, NoteForm.WIDTH), room.x), Math.min(size.y, room.y));
     }
 }

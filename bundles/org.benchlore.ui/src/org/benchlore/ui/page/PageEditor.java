@@ -7,6 +7,7 @@ import org.benchlore.ui.Keys;
 import org.benchlore.ui.WindowThread;
 import org.benchlore.ui.edit.EditOpener;
 import org.benchlore.ui.look.Icons;
+import org.benchlore.ui.note.NoteMenu;
 import org.benchlore.ui.search.SearchView;
 import org.benchlore.ui.session.LibrarySession;
 import org.benchlore.ui.session.SessionMemory;
@@ -93,6 +94,9 @@ public final class PageEditor extends EditorPart {
         edit.setText(Messages.edit);
         edit.addListener(SWT.Selection, event -> new EditOpener(getSite().getPage())
                 .edit(((ElementInput) getEditorInput()).address()));
+        if (((ElementInput) getEditorInput()).address().path().startsWith("notes/")) {
+            NoteMenu.addTo(menu, getSite());
+        }
         canvas.control().setMenu(menu);
     }
 

@@ -2,6 +2,7 @@
 package org.benchlore.ui.page;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -58,6 +59,17 @@ public final class PageHistory {
      */
     public boolean canGo(int step) {
         return current + step >= 0 && current + step < visited.size();
+    }
+
+    /**
+     * Lists what was read up to now.
+     *
+     * @return the elements, the latest first
+     */
+    public List<Address> latestFirst() {
+        var latest = new ArrayList<>(visited.subList(0, current + 1));
+        Collections.reverse(latest);
+        return latest;
     }
 
     /** Forgets everything, since another library is open. */

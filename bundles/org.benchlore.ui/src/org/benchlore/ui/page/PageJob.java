@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.ui.page;
 
-import java.nio.file.Files;
+import java.io.ByteArrayInputStream;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 
+import org.benchlore.edit.media.MediaException;
+import org.benchlore.edit.media.MediaShelf;
 import org.benchlore.model.Kind;
 import org.benchlore.model.Titled;
 import org.benchlore.page.Block;
@@ -111,21 +113,20 @@ final class PageJob extends Job {
 
     private static Map<String, ImageData> pictures(Page page, Path root) {
         var pictures = new HashMap<String, ImageData>();
+        var shelf = new MediaShelf(root);
         for (var block : page.blocks()) {
             if (block instanceof Block.Picture picture) {
-                picture(root.resolve("media"), picture.file()).ifPresent(data -> pictures.put(picture.file(), data));
+                picture(shelf, picture.file()).ifPresent(data -> pictures.put(picture.file(), data));
             }
         }
         return pictures;
     }
 
-    /** A picture that is missing, lies outside the library or cannot be read leaves an empty frame. */
-    private static Optional<ImageData> picture(Path media, String file) {
+    /** Cleaned before it is shown, since a library may come from anywhere; one that cannot be shown leaves a frame. */
+    private static Optional<ImageData> picture(MediaShelf shelf, String file) {
         try {
-            var path = media.resolve(file).normalize();
-            return path.startsWith(media) && Files.isRegularFile(path) ? Optional.of(new ImageData(path.toString()))
-                    : Optional.empty();
-        } catch (SWTException | IllegalArgumentException e) {
+            return Optional.of(new ImageData(new ByteArrayInputStream(shelf.shown(file))));
+        } catch (MediaException | SWTException | IllegalArgumentException e) {
             System.getLogger(PageJob.class.getName()).log(System.Logger.Level.WARNING, "No picture can be read: " + file, e);
             return Optional.empty();
         }

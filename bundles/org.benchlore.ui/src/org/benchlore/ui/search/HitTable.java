@@ -17,8 +17,6 @@ import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Menu;
-import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
@@ -51,25 +49,6 @@ final class HitTable {
 
     void onOpen(Consumer<Address> opener) {
         table.addListener(SWT.DefaultSelection, event -> selected().ifPresent(hit -> opener.accept(hit.row().address())));
-    }
-
-    /** Opens or edits what is selected, by a menu. */
-    void addMenu(Consumer<Address> opener, Consumer<Address> editor) {
-        var menu = new Menu(table);
-        item(menu, Messages.menuOpen, opener);
-        item(menu, Messages.menuEdit, editor);
-        menu.addListener(SWT.Show, event -> {
-            for (var item : menu.getItems()) {
-                item.setEnabled(selected().isPresent());
-            }
-        });
-        table.setMenu(menu);
-    }
-
-    private void item(Menu menu, String words, Consumer<Address> action) {
-        var item = new MenuItem(menu, SWT.PUSH);
-        item.setText(words);
-        item.addListener(SWT.Selection, event -> selected().map(hit -> hit.row().address()).ifPresent(action));
     }
 
     void onSelect(Consumer<Optional<Hit>> next) {

@@ -9,7 +9,6 @@ import org.benchlore.search.Results;
 import org.benchlore.ui.Keys;
 import org.benchlore.ui.WindowThread;
 import org.benchlore.ui.commands.LibraryDialogs;
-import org.benchlore.ui.edit.EditOpener;
 import org.benchlore.ui.note.NoteDialog;
 import org.benchlore.ui.page.PageOpener;
 import org.benchlore.ui.session.LibrarySession;
@@ -45,7 +44,7 @@ public final class SearchView extends ViewPart {
         meant = new MeantLine(parent, text -> bar.type(text));
         body = new SearchBody(parent, this::open, () -> bar.focusField());
         GridDataFactory.fillDefaults().grab(true, true).applyTo(body.control());
-        body.results().hits().addMenu(this::open, address -> new EditOpener(getSite().getPage()).edit(address));
+        HitMenu.addTo(body.results().hits(), this::open, getSite());
         guidance = new Guidance(body.guide(), doing());
         bar.field().addListener(SWT.DefaultSelection, event -> openFirst());
         Keys.on(bar.field(), SWT.ARROW_DOWN, body::focus);
@@ -60,19 +59,11 @@ public final class SearchView extends ViewPart {
     }
 
     private void writeNote(String text) {
-        new NoteDialog(getSite().getWorkbenchWindow(), text).open();
+        NoteDialog.begin(getSite().getWorkbenchWindow(), text);
     }
 
     private void open(Address address) {
         new PageOpener(getSite().getPage(), session).open(address);
-    }
-
-    /** What is selected in the list, so that it can be edited by a key. */
-    @Override
-    public <T> T getAdapter(Class<T> adapter) {
-        return adapter == Address.class && body != null && body.results().hits().control().isFocusControl()
-                ? adapter.cast(body.results().hits().selected().map(hit -> hit.row().address()).orElse(null))
-                : super.getAdapter(adapter);
     }
 
     private void libraryChanged(SessionEvent event) {
@@ -159,6 +150,25 @@ public final class SearchView extends ViewPart {
         } else {
             bar.focusField();
         }
+    }
+
+    /**
+     * Returns what stands in the field.
+     *
+     * @return the text, perhaps empty
+     */
+    public String typed() {
+        return bar.field().getText();
+    }
+
+    /** The hit in the list is selected only while somebody is in the list or its preview. */
+    @Override
+    public <T> T getAdapter(Class<T> adapter) {
+        if (adapter == Address.class) {
+            return adapter.cast(body != null && body.showsResults() && !bar.field().isFocusControl()
+                    ? body.results().hits().selected().map(hit -> hit.row().address()).orElse(null) : null);
+        }
+        return super.getAdapter(adapter);
     }
 
     /** Puts the cursor into the field, with what is in it selected. */

@@ -6,6 +6,7 @@ import org.benchlore.ui.edit.Editing;
 import org.benchlore.ui.log.LogBuffer;
 import org.benchlore.ui.look.Appearance;
 import org.benchlore.ui.page.PageHistory;
+import org.benchlore.ui.status.LastChange;
 import org.benchlore.workshop.Places;
 import org.benchlore.workshop.Workshop;
 import org.eclipse.core.runtime.preferences.InstanceScope;
@@ -44,6 +45,9 @@ public final class ServiceFactory extends AbstractServiceFactory {
         }
         if (type == PageHistory.class) {
             return new PageHistory();
+        }
+        if (type == LastChange.class) {
+            return new LastChange();
         }
         return type == LogBuffer.class ? new LogBuffer(KEPT_LOG_RECORDS) : null;
     }

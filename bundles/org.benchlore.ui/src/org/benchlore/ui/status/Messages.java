@@ -9,6 +9,7 @@ final class Messages extends NLS {
     public static String inventedTitle;
     public static String noLibrary;
     public static String noProblems;
+    public static String nothingToTakeBack;
     public static String oneProblem;
     public static String problems;
     public static String product;

@@ -53,6 +53,7 @@ public final class WindowKeeper {
         showTitle();
         if (event instanceof SessionEvent.LibraryOpened opened) {
             window.getService(PageHistory.class).clear();
+            window.getService(LastChange.class).forget();
             var root = opened.now().library().library().root();
             close(reference -> reference.getId().equals(Ids.WELCOME_EDITOR) || isOfOther(reference, Optional.of(root)));
             goToSearch();

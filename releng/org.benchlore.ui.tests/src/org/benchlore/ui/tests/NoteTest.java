@@ -89,7 +89,7 @@ class NoteTest {
         window.type("wibbles");
         window.press(SWT.CR, SWT.CTRL);
         var problem = window.find("note.problem", Label.class);
-        window.waitUntil("it says why", () -> problem.getText().contains("was not saved: the library cannot be written"));
+        window.waitUntil("it says why", () -> problem.getText().startsWith("The note was not saved: notes/"));
         assertEquals("wibbles", text.getText());
         assertTrue(text.getEditable());
     }

@@ -119,6 +119,13 @@ final class WindowDriver {
         waitUntil("the cursor is in " + control, control::isFocusControl);
     }
 
+    /** Puts the cursor into a control of a dialog. */
+    void focus(Control control, Shell dialog) {
+        dialog.forceActive();
+        control.forceFocus();
+        waitUntil("the cursor is in " + control, control::isFocusControl);
+    }
+
     /** Presses and releases a key as the keyboard does, perhaps with others held down. */
     void press(int key, int... held) {
         for (int one : held) {
