@@ -30,6 +30,7 @@ final class Commands {
                 .addSubcommand(new CodeCommand(desk))
                 .addSubcommand(new IndexCommand(desk))
                 .addSubcommand(new NewCommand(desk))
+                .addSubcommand(TorqueCommand.of(desk))
                 .setOut(out).setErr(err)
                 .setParameterExceptionHandler((e, arguments) -> complain(bad(e), Exit.BAD_ARGUMENT))
                 .setExecutionExceptionHandler((e, command, parsed) -> failed(e));
@@ -44,10 +45,12 @@ final class Commands {
     }
 
     private static String bad(ParameterException e) {
-        var command = e.getCommandLine().getCommandName();
-        var help = command.equals("benchlore") ? "benchlore --help" : "benchlore " + command + " --help";
-        if (e instanceof UnmatchedArgumentException unmatched && command.equals("benchlore")) {
-            return "There is no command '" + unmatched.getUnmatched().get(0) + "'; see '" + help + "'";
+        var command = e.getCommandLine();
+        var name = command.getCommandSpec().qualifiedName();
+        var help = name + " --help";
+        if (e instanceof UnmatchedArgumentException unmatched && !command.getSubcommands().isEmpty()) {
+            return "There is no command '" + unmatched.getUnmatched().get(0) + "'"
+                    + (name.equals("benchlore") ? "" : " below '" + name + "'") + "; see '" + help + "'";
         }
         return e.getMessage().replaceAll("\\s+", " ") + "; see '" + help + "'";
     }

@@ -63,6 +63,15 @@ public record Quantity(BigDecimal value, MeasureUnit unit, String text) {
         return of(round(value, FEWEST_DIGITS), unit);
     }
 
+    /**
+     * Rounds a figure for display, half up: whole digits are kept, and as many digits in all as asked for.
+     *
+     * @param digits digits in all, 1 or more
+     */
+    public static BigDecimal rounded(BigDecimal value, int digits) {
+        return round(value, digits);
+    }
+
     /** What it measures. */
     public Dimension dimension() {
         return unit.dimension();

@@ -17,6 +17,14 @@ import java.util.Optional;
 final class UnitSpellings {
     private static final String SEPARATORS = " \t\u00A0\u2009\u202F.·⋅∙•*×-‑";
 
+    /** Trade spellings and UCUM's; the slash is wrong, but nothing else is meant by it (common practice, no source). */
+    private static final String FOOT_POUNDS = "lbf·ft, ft·lbf, lb·ft, ft·lb, lbs·ft, ft·lbs, foot pound, foot pounds, "
+            + "pound foot, pound feet, lb·f·ft, lbf·foot, foot lb, foot lbs, foot lbf, pounds feet, pound force foot, "
+            + "pound force feet, foot pound force, ft/lb, ft/lbs, ft/lbf, [lbf_av].[ft_i], [ft_i].[lbf_av]";
+    private static final String INCH_POUNDS = "lbf·in, in·lbf, lb·in, in·lb, lbs·in, in·lbs, inch pound, inch pounds, "
+            + "pound inch, pound inches, lb·f·in, inch lb, inch lbs, inch lbf, pound force inch, pound force inches, "
+            + "inch pound force, in/lb, in/lbs, in/lbf, [lbf_av].[in_i], [in_i].[lbf_av]";
+
     private record Row(MeasureUnit unit, List<String> exact, List<String> anyCase) {
     }
 
@@ -91,13 +99,13 @@ final class UnitSpellings {
     private static List<Row> mechanical() {
         return List.of(
                 row(NEWTON_METRE, "", "Nm, newton metre, newton metres, newton meter, newton meters"),
-                row(POUND_FOOT, "", "lbf·ft, ft·lbf, lb·ft, ft·lb, lbs·ft, ft·lbs, foot pound, foot pounds, "
-                        + "pound foot, pound feet, lb·f·ft"),
-                row(POUND_INCH, "", "lbf·in, in·lbf, lb·in, in·lb, lbs·in, in·lbs, inch pound, inch pounds, "
-                        + "pound inch, pound inches"),
-                row(KILOPOND_METRE, "", "kgf·m, kg·m, m·kg, kp·m, m·kp, m·kgf"),
+                row(POUND_FOOT, "", FOOT_POUNDS),
+                row(POUND_INCH, "", INCH_POUNDS),
+                row(KILOPOND_METRE, "", "kgf·m, kg·m, m·kg, kp·m, m·kp, m·kgf, kilopond metre, kilopond metres, "
+                        + "kilopond meter, kilopond meters"),
                 row(KILOPOND_CENTIMETRE, "", "kgf·cm, kg·cm, cm·kg, kp·cm, cm·kp, cm·kgf"),
-                row(OUNCE_INCH, "", "ozf·in, oz·in, in·oz, in·ozf, ounce inch, ounce inches, inch ounces"),
+                row(OUNCE_INCH, "", "ozf·in, oz·in, in·oz, in·ozf, ounce inch, ounce inches, inch ounce, "
+                        + "inch ounces"),
                 row(DECANEWTON_METRE, "", "daN·m"),
                 row(CENTINEWTON_METRE, "", "cN·m"),
                 row(KILONEWTON_METRE, "", "kN·m"),

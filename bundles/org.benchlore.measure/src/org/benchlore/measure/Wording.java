@@ -2,13 +2,14 @@
 package org.benchlore.measure;
 
 /** How messages quote what somebody entered: short, and without characters that would break a line. */
-final class Wording {
+public final class Wording {
     private static final int LONGEST = 40;
 
     private Wording() {
     }
 
-    static String shorten(String text) {
+    /** What was entered, at most 40 characters of it and a mark where it goes on; empty for null. */
+    public static String shorten(String text) {
         if (text == null) {
             return "";
         }
@@ -16,7 +17,14 @@ final class Wording {
         return shown.replaceAll("[\\p{Cntrl}\\p{Zl}\\p{Zp}\\p{Cs}]", " ").strip();
     }
 
-    static IllegalArgumentException problem(String text, String what, String example) {
+    /**
+     * A refusal in one sentence.
+     *
+     * @param text what was entered
+     * @param what what is wrong with it, following its quotation
+     * @param example a form that is accepted
+     */
+    public static IllegalArgumentException problem(String text, String what, String example) {
         return new IllegalArgumentException(
                 "'" + shorten(text) + "' " + what + ": write for example " + example + ".");
     }

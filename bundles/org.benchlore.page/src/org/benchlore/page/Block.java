@@ -4,6 +4,7 @@ package org.benchlore.page;
 import java.util.List;
 
 import org.benchlore.model.Signal;
+import org.benchlore.page.drawing.Drawing;
 
 /** One piece of a page, from top to bottom. */
 public sealed interface Block {
@@ -110,5 +111,13 @@ public sealed interface Block {
      * @param caption what is seen
      */
     record Picture(String file, String caption) implements Block {
+    }
+
+    /**
+     * A drawing made by the program.
+     *
+     * @param drawing black on white
+     */
+    record Drawn(Drawing drawing) implements Block {
     }
 }

@@ -3,6 +3,7 @@ package org.benchlore.page;
 
 import org.benchlore.page.Block.Banner;
 import org.benchlore.page.Block.Bullets;
+import org.benchlore.page.Block.Drawn;
 import org.benchlore.page.Block.HazardPanel;
 import org.benchlore.page.Block.Heading;
 import org.benchlore.page.Block.Numbered;
@@ -36,6 +37,8 @@ interface BlockVisitor<R> {
 
     R picture(Picture picture);
 
+    R drawn(Drawn drawn);
+
     default R visit(Block block) {
         if (block instanceof Heading heading) {
             return heading(heading);
@@ -59,6 +62,9 @@ interface BlockVisitor<R> {
         if (block instanceof Bullets bullets) {
             return bullets(bullets);
         }
-        return block instanceof Numbered step ? numbered(step) : picture((Picture) block);
+        if (block instanceof Numbered step) {
+            return numbered(step);
+        }
+        return block instanceof Picture picture ? picture(picture) : drawn((Drawn) block);
     }
 }

@@ -11,6 +11,7 @@ import org.benchlore.model.Address;
 import org.benchlore.model.Signal;
 import org.benchlore.page.Block.Banner;
 import org.benchlore.page.Block.Bullets;
+import org.benchlore.page.Block.Drawn;
 import org.benchlore.page.Block.HazardPanel;
 import org.benchlore.page.Block.Heading;
 import org.benchlore.page.Block.Numbered;
@@ -129,6 +130,12 @@ final class HtmlBlocks implements BlockVisitor<String> {
         var image = pictures.apply(picture.file()).map(address -> "<img src=\"" + Escape.html(address) + "\" alt=\""
                 + Escape.html(caption) + "\">").orElse("");
         return "<figure>" + image + "<figcaption>" + Escape.lines(caption) + "</figcaption></figure>";
+    }
+
+    @Override
+    public String drawn(Drawn drawn) {
+        return "<figure>" + drawn.drawing().svgElement() + "<figcaption>" + Escape.lines(drawn.drawing().title())
+                + "</figcaption></figure>";
     }
 
     private String spans(List<Span> spans) {

@@ -7,6 +7,7 @@ import java.util.List;
 import org.benchlore.model.Outcome;
 import org.benchlore.model.Step;
 import org.benchlore.model.StepKind;
+import org.benchlore.page.Block.Drawn;
 import org.benchlore.page.Block.Numbered;
 
 /** Writes steps in order, numbered from 1; the hazards of a step stand before it. */
@@ -39,6 +40,7 @@ final class Steps {
             sheet.markDangerous();
         }
         sheet.bullets(details(step));
+        step.getFastenings().forEach(fastening -> Sequences.drawing(fastening).map(Drawn::new).ifPresent(sheet::add));
         sheet.pictures(step.getMedia());
     }
 

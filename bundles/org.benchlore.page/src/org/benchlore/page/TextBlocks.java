@@ -12,6 +12,7 @@ import org.benchlore.model.Address;
 import org.benchlore.model.Kind;
 import org.benchlore.page.Block.Banner;
 import org.benchlore.page.Block.Bullets;
+import org.benchlore.page.Block.Drawn;
 import org.benchlore.page.Block.HazardPanel;
 import org.benchlore.page.Block.Heading;
 import org.benchlore.page.Block.Numbered;
@@ -138,6 +139,12 @@ final class TextBlocks implements BlockVisitor<List<String>> {
     public List<String> picture(Picture picture) {
         var caption = picture.caption().isBlank() ? "" : ": " + picture.caption();
         return setIn(Wrapping.wrap("[picture " + picture.file() + caption + "]", width - indent.length()));
+    }
+
+    @Override
+    public List<String> drawn(Drawn drawn) {
+        return setIn(Wrapping.wrap("[drawing: " + drawn.drawing().title() + ". " + drawn.drawing().description() + "]",
+                width - indent.length()));
     }
 
     private List<String> setIn(List<String> lines) {

@@ -10,14 +10,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 
 import org.benchlore.measure.Quantity;
+import org.benchlore.model.Fastening;
 import org.benchlore.model.FieldNote;
 import org.benchlore.model.Hazard;
 import org.benchlore.model.NoteStatus;
 import org.benchlore.model.Procedure;
 import org.benchlore.model.ProcedureKind;
 import org.benchlore.model.Recorded;
+import org.benchlore.model.SequencePattern;
 import org.benchlore.model.Signal;
 import org.benchlore.model.StageKind;
 import org.benchlore.model.StatedBy;
@@ -256,5 +259,51 @@ class ProcedurePageTest {
         assertTrue(text().contains("said to be listed, but the list is empty"), text());
         press.getHazards().add(hazard(Signal.WARNING, "Spring force"));
         assertTrue(text().contains("Hazards of the whole work: none beside those at the steps"), text());
+    }
+
+    private Fastening circle(int count) {
+        var fastening = MAKE.createFastening();
+        fastening.setId("cover");
+        fastening.setPlace("Clutch cover");
+        fastening.setCount(count);
+        fastening.setPattern(SequencePattern.CIRCLE);
+        step("tighten", "Tighten.").getFastenings().add(fastening);
+        return fastening;
+    }
+
+    private List<Block.Drawn> drawings() {
+        return new TestBook(folder).add(procedure).page("renew-pack").blocks().stream().filter(Block.Drawn.class::isInstance)
+                .map(Block.Drawn.class::cast).toList();
+    }
+
+    @Test
+    void aCircleIsDrawnBelowItsStep() {
+        circle(8);
+        var drawing = drawings().get(0).drawing();
+        assertEquals("Tightening sequence, Clutch cover, circle of 8", drawing.title());
+        assertTrue(drawing.description().contains("1, 5, 3, 7, 2, 6, 4, 8"), drawing.description());
+        assertTrue(drawing.description().contains("Loosen in the reverse order"), drawing.description());
+        // After an angle once more round at full torque would stretch the bolts further.
+        assertTrue(drawing.description().contains("a closing pass only if the stages say so"), drawing.description());
+    }
+
+    @Test
+    void anOwnOrderIsDrawnAsWritten() {
+        var fastening = circle(3);
+        fastening.setPattern(SequencePattern.OWN_ORDER);
+        fastening.setOrder("3 1 2");
+        assertTrue(drawings().get(0).drawing().description().contains(": 3, 1, 2."));
+    }
+
+    @Test
+    void whatGivesNoOrderIsNotDrawn() {
+        var fastening = circle(2);
+        assertTrue(drawings().isEmpty());
+        fastening.setPattern(SequencePattern.OWN_ORDER);
+        fastening.setOrder("1 1 2");
+        assertTrue(drawings().isEmpty());
+        fastening.setPattern(SequencePattern.RECTANGLE);
+        fastening.setCount(8);
+        assertTrue(drawings().isEmpty());
     }
 }

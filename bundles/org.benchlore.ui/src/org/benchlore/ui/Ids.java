@@ -14,6 +14,8 @@ public final class Ids {
     public static final String SEARCH_VIEW = BUNDLE + ".search";
     /** View: what waits to be sorted, joined and confirmed. */
     public static final String DESK_VIEW = BUNDLE + ".desk";
+    /** View: torques, wrenches and sequences. */
+    public static final String TORQUE_VIEW = BUNDLE + ".torque";
     /** View: what is wrong with files. */
     public static final String PROBLEMS_VIEW = BUNDLE + ".problems";
     /** View: what the program noted while it ran. */

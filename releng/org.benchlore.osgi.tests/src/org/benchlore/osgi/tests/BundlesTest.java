@@ -33,7 +33,8 @@ class BundlesTest {
 
     @Test
     void everyHeadlessBundleStarts() throws Exception {
-        for (var room : List.of("measure", "terms", "model", "store", "search", "edit", "page", "workshop", "cli")) {
+        for (var room : List.of("measure", "terms", "torque", "model", "store", "search", "edit", "page", "workshop",
+                "cli")) {
             bundle(room).start(Bundle.START_TRANSIENT);
             assertEquals(Bundle.ACTIVE, bundle(room).getState(), room);
         }

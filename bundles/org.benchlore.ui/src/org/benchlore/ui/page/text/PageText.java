@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.benchlore.model.Address;
+import org.benchlore.page.drawing.Drawing;
 
 /**
  * A page laid out for a certain width. Places are characters of the text, measures are pixels.
@@ -72,12 +73,13 @@ public record PageText(String text, List<Run> runs, List<LinkPlace> links, List<
     }
 
     /**
-     * A picture, which stands for one character.
+     * A picture or a drawing, which stands for one character.
      *
      * @param offset the character
-     * @param file path below the folder media
+     * @param file path below the folder media; empty for a drawing
+     * @param drawing the drawing; empty for a picture
      */
-    public record PicturePlace(int offset, String file) {
+    public record PicturePlace(int offset, String file, Optional<Drawing> drawing) {
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.List;
 import org.benchlore.model.Signal;
 import org.benchlore.page.Block;
 import org.benchlore.page.Page;
+import org.benchlore.page.drawing.Drawing;
 import org.benchlore.page.Span;
 
 /** Lays out a page as one text. */
@@ -68,6 +69,8 @@ public final class PageWriter {
             numbered(step);
         } else if (block instanceof Block.Picture picture) {
             picture(picture);
+        } else if (block instanceof Block.Drawn drawn) {
+            drawn(drawn.drawing());
         }
     }
 
@@ -179,5 +182,13 @@ public final class PageWriter {
             plain(0, 0);
             out.words(picture.caption(), Style.CAPTION);
         }
+    }
+
+    /** The drawing holds its own words; what it shows stands below for those who do not see it. */
+    private void drawn(Drawing drawing) {
+        plain(0, 1);
+        out.drawing(drawing);
+        plain(0, 0);
+        out.words(drawing.title(), Style.CAPTION);
     }
 }

@@ -3,9 +3,11 @@ package org.benchlore.ui.page.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.benchlore.model.Address;
 import org.benchlore.page.Span;
+import org.benchlore.page.drawing.Drawing;
 
 /** Collects a page's text line by line. */
 final class TextBuffer {
@@ -71,7 +73,12 @@ final class TextBuffer {
     }
 
     void picture(String file) {
-        pictures.add(new PageText.PicturePlace(text.length(), file));
+        pictures.add(new PageText.PicturePlace(text.length(), file, Optional.empty()));
+        text.append(PICTURE);
+    }
+
+    void drawing(Drawing drawing) {
+        pictures.add(new PageText.PicturePlace(text.length(), "", Optional.of(drawing)));
         text.append(PICTURE);
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 
 import org.benchlore.model.Address;
 import org.benchlore.model.Signal;
@@ -91,7 +92,7 @@ class PageWriterTest {
     @Test
     void pictureStandsForOneCharacter() {
         var page = write(new Block.Picture("bore.png", "The bore"));
-        assertEquals(List.of(new PageText.PicturePlace(0, "bore.png")), page.pictures());
+        assertEquals(List.of(new PageText.PicturePlace(0, "bore.png", Optional.empty())), page.pictures());
         assertEquals("\uFFFC\nThe bore\n", page.text());
     }
 }
