@@ -45,14 +45,15 @@ final class JobPage implements KindPage {
         sheet.facts(KindPage.facts(Kind.JOB, scope).add(Texts.UNIT, links.to(job.getUnit()))
                 .add("Where it stands", Labels.of(job.getState())).add("Begun", job.getOpened())
                 .add("Handed back", job.getClosed()).add(Texts.METER, job.getMeter())
-                .add(Texts.CAUSE, links.to(job.getCause()))
+                .add(Texts.CAUSE, links.to(job.getCause())).add("Found to have failed", links.joined(job.getFailed()))
                 .add("Comeback of", links.to(job.getComebackOf())).add("Why it came back", reason));
     }
 
     private void left(Sheet sheet) {
-        var rows = new Rows("Old parts left in place", Texts.COMPONENT, "Why", "Confirmed by");
-        job.getLeft().forEach(it -> rows.row(links.to(it.getComponent()), Spans.of(it.getText()),
-                links.to(it.getConfirmedBy())));
+        var rows = new Rows("Old parts left in place", Texts.COMPONENT, Texts.PART, "Why", "Confirmed by");
+        job.getLeft().forEach(it -> rows.row(links.to(it.getComponent()), links.to(it.getPart()),
+                Spans.of(it.getText()), it.getConfirmedBy() == null ? Spans.of("not confirmed yet")
+                        : links.to(it.getConfirmedBy())));
         sheet.table(rows);
     }
 

@@ -9,6 +9,7 @@ import org.benchlore.model.MeasuredValue;
 import org.benchlore.model.Measurement;
 import org.benchlore.model.Round;
 import org.benchlore.model.Tightened;
+import org.benchlore.model.ToolHolding;
 
 /** Writes one round of a job with everything that was opened, done, removed, measured and tightened in it. */
 final class Rounds {
@@ -55,13 +56,20 @@ final class Rounds {
     }
 
     private void tightened(Sheet sheet, List<Tightened> tightened) {
-        var rows = new Rows("Tightened", Texts.PLACE, "Torque set", "Asked", Texts.TOOL, Texts.BY);
+        var rows = new Rows("Tightened", Texts.PLACE, "Torque set", "Angle turned", "Asked", Texts.TOOL, Texts.BY);
         tightened.forEach(it -> rows.row(links.to(it.getFastening()), Spans.of(it.getTorque()),
+                Spans.of(it.getAngle()),
                 Spans.of(links.follow(it.getFastening(), Fastening.class).map(Fastenings::stages).orElse("")),
-                links.to(it.getTool()), links.to(it.getBy())));
+                wrench(it), links.to(it.getBy())));
         if (!rows.isEmpty()) {
             sheet.markDangerous();
         }
         sheet.table(rows);
+    }
+
+    /** The wrench, and which of several like ones. */
+    private List<Span> wrench(Tightened tightened) {
+        var number = links.follow(tightened.getHolding(), ToolHolding.class).map(ToolHolding::getSerial).orElse("");
+        return Spans.join(", ", List.of(links.to(tightened.getTool()), Spans.of(number)));
     }
 }

@@ -43,6 +43,7 @@ final class ShopPage implements KindPage {
                 .add("A job on the same family is worth",
                         with(shop.getFamilyWeight(), " of a job on the machine itself"))
                 .add("How sure the band is", with(shop.getSurePercent(), " %"))
+                .add("Renewing itself brings trouble in", with(shop.getRenewTroublePercent(), " % of jobs"))
                 .add("A wrench is due after", Spans.join(" or ", List.of(
                         Spans.of(with(shop.getCalibrationMonths(), " months")),
                         Spans.of(with(shop.getCalibrationUses(), " uses"))))));

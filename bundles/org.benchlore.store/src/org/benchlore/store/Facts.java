@@ -14,7 +14,6 @@ import org.benchlore.model.Address;
 import org.benchlore.model.BookPackage.Literals;
 import org.benchlore.model.Component;
 import org.benchlore.model.Document;
-import org.benchlore.model.DoneWork;
 import org.benchlore.model.Element;
 import org.benchlore.model.FaultCode;
 import org.benchlore.model.FieldNote;
@@ -23,7 +22,6 @@ import org.benchlore.model.Kind;
 import org.benchlore.model.Machine;
 import org.benchlore.model.NoteStatus;
 import org.benchlore.model.Procedure;
-import org.benchlore.model.Round;
 import org.benchlore.model.Titled;
 import org.benchlore.model.TopElement;
 import org.eclipse.emf.ecore.EAttribute;
@@ -69,7 +67,8 @@ final class Facts {
         }
         return new Row(new Address(path, top.getId()), kind, ElementTitle.of(top), status(), date(), top.isInvented(),
                 List.copyOf(machines), List.copyOf(components), List.copyOf(codes), numbers(), List.copyOf(symptoms),
-                cause(), List.copyOf(references), Set.copyOf(innerIds), jobFacts(), naming.hashCode());
+                cause(), List.copyOf(references), Set.copyOf(innerIds), new KindFactsReader(this::target).read(top),
+                naming.hashCode());
     }
 
     private void collect(EObject object) {
@@ -186,23 +185,5 @@ final class Facts {
             return target(note.getCause());
         }
         return top instanceof JobRecord job ? target(job.getCause()) : Optional.empty();
-    }
-
-    private Optional<Row.JobFacts> jobFacts() {
-        if (!(top instanceof JobRecord job)) {
-            return Optional.empty();
-        }
-        var done = new LinkedHashSet<Address>();
-        var renewed = new LinkedHashSet<Address>();
-        for (Round round : job.getRounds()) {
-            for (DoneWork work : round.getDone()) {
-                target(work.getProcedure()).ifPresent(done::add);
-                work.getRenewed().forEach(component -> target(component).ifPresent(renewed::add));
-            }
-        }
-        var left = job.getLeft().stream().map(old -> target(old.getComponent())).flatMap(Optional::stream).toList();
-        return Optional.of(new Row.JobFacts(target(job.getUnit()), List.copyOf(done), List.copyOf(renewed), left,
-                job.getMeter() == null ? "" : job.getMeter().toString(), target(job.getComebackOf()),
-                job.getComebackReason().toString()));
     }
 }

@@ -27,27 +27,32 @@ import org.benchlore.model.Kind;
  * @param cause the cause it names
  * @param references every element it refers to, in order of appearance, each once
  * @param innerIds ids of the elements in it
- * @param job facts of a job record
+ * @param special facts that only its kind has
  * @param naming another number whenever a name by which others call this element, or one in it, changes
  */
 public record Row(Address address, Kind kind, String title, String status, Optional<LocalDate> date,
         boolean invented, List<Address> machines, List<Address> components, List<String> codes,
         List<String> numbers, List<String> symptoms, Optional<Address> cause, List<Address> references, Set<String> innerIds,
-        Optional<JobFacts> job, int naming) {
+        Optional<KindFacts> special, int naming) {
 
     /**
-     * Facts of a job record, as counting needs them.
+     * Returns the facts of a job record.
      *
-     * @param unit the unit
-     * @param done procedures done
-     * @param renewed components renewed
-     * @param left components left in place
-     * @param meter meter reading on arrival as written, or empty
-     * @param comebackOf the job it is a comeback of
-     * @param comebackReason why it came back, a literal
+     * @return the facts, or empty if it is none
      */
-    public record JobFacts(Optional<Address> unit, List<Address> done, List<Address> renewed, List<Address> left,
-            String meter, Optional<Address> comebackOf, String comebackReason) {
+    public Optional<KindFacts.JobFacts> job() {
+        return facts(KindFacts.JobFacts.class);
+    }
+
+    /**
+     * Returns facts that only one kind has.
+     *
+     * @param <T> which facts
+     * @param type which facts
+     * @return the facts, or empty if the element is of another kind
+     */
+    public <T extends KindFacts> Optional<T> facts(Class<T> type) {
+        return special.filter(type::isInstance).map(type::cast);
     }
 
     /**

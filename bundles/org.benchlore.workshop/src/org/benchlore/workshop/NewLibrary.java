@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
+import org.benchlore.evidence.CountingRules;
 import org.benchlore.model.BookFactory;
 import org.benchlore.model.Kind;
 import org.benchlore.model.TopElement;
@@ -33,6 +34,7 @@ final class NewLibrary {
             Files.createDirectories(folder);
             var shop = BookFactory.eINSTANCE.createShop();
             shop.setTitle(title);
+            CountingRules.usual().into(shop);
             write(Kind.SHOP, shop);
             var glossary = BookFactory.eINSTANCE.createGlossary();
             glossary.setTitle("Glossary");

@@ -8,7 +8,10 @@ import java.util.Random;
 
 import org.benchlore.edit.Sessions;
 import org.benchlore.edit.draft.Drafts;
+import org.benchlore.evidence.CountingRules;
+import org.benchlore.evidence.Evidence;
 import org.benchlore.model.Kind;
+import org.benchlore.model.Shop;
 import org.benchlore.page.Pages;
 import org.benchlore.search.SearchIndex;
 import org.benchlore.store.Changes;
@@ -25,9 +28,10 @@ public final class OpenLibrary implements AutoCloseable {
     private final SearchIndex search;
     private final Pages pages;
     private final Path draftsFolder;
-    /** Made when they are asked for: a look-up from the terminal needs neither. */
+    /** Made when they are asked for: a look-up from the terminal needs none of them. */
     private Sessions sessions;
     private Drafts drafts;
+    private Evidence evidence;
 
     OpenLibrary(Library library, SearchIndex search, Path drafts) {
         this.library = library;
@@ -86,6 +90,29 @@ public final class OpenLibrary implements AutoCloseable {
             drafts = new Drafts(draftsFolder);
         }
         return drafts;
+    }
+
+    /**
+     * Returns what its jobs and notes say.
+     *
+     * @return the evidence, which follows changes by itself
+     */
+    public synchronized Evidence evidence() {
+        if (evidence == null) {
+            evidence = Evidence.following(library);
+        }
+        return evidence;
+    }
+
+    /**
+     * Returns how the shop counts.
+     *
+     * @return the figures of its shop's file, as they are now
+     */
+    public CountingRules countingRules() {
+        return library.catalogue().rows(Kind.SHOP).findFirst().flatMap(row -> library.top(row.id()))
+                .filter(Shop.class::isInstance).map(Shop.class::cast).map(CountingRules::of)
+                .orElseGet(CountingRules::usual);
     }
 
     /**

@@ -8,11 +8,22 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import org.benchlore.edit.References;
+import org.benchlore.evidence.CountWords;
+import org.benchlore.evidence.CountingRules;
+import org.benchlore.evidence.Question;
+import org.benchlore.model.Address;
 import org.benchlore.model.BookFactory;
+import org.benchlore.model.BookPackage.Literals;
+import org.benchlore.model.Component;
+import org.benchlore.model.JobState;
+import org.benchlore.model.Person;
+import org.benchlore.model.Unit;
 import org.benchlore.search.Query;
 import org.benchlore.store.LibraryException;
 import org.eclipse.core.runtime.NullProgressMonitor;
@@ -63,6 +74,40 @@ class WorkshopTest {
             note.setText("belt squeals when wet");
             open.library().save(note, Optional.empty());
             assertEquals(1, open.search().find(Query.of("squeal")).total());
+        }
+    }
+
+    @Test
+    void aNewShopCountsAsUsualAndItsFileSaysHow() throws Exception {
+        var folder = home.resolve("ours");
+        workshop.create(folder, "Our shop");
+        try (var open = open(folder)) {
+            assertEquals(CountingRules.usual(), open.countingRules());
+            assertTrue(Files.readString(folder.resolve("shop.xmi")).contains("renewTroublePercent=\"0.5\""));
+        }
+    }
+
+    /** The demonstration: 3 of about 40, and the one actuator left in is among them. */
+    @Test
+    void theEvidenceOfTheDemonstrationFollowsAChange() throws Exception {
+        try (var open = open(workshop.demonstration())) {
+            var machine = "machines/dravholm-hl26.xmi";
+            var question = Question.of(new Address(machine, "pto-actuator"), LocalDate.of(2026, 11, 25));
+            var findings = open.evidence().about(question, open.countingRules());
+            assertEquals("about 1 in 13 of ours (3 of about 40)", CountWords.of(findings));
+            assertEquals(1, findings.left().inTally());
+            var job = BookFactory.eINSTANCE.createJobRecord();
+            job.setId("job-2026-left-in-aaaa");
+            job.setFormatVersion(1);
+            job.setState(JobState.CLOSED);
+            job.setOpened(LocalDate.of(2026, 1, 7));
+            job.setUnit((Unit) References.to(Literals.UNIT, new Address("units/lorry-21.xmi", "lorry-21")));
+            var left = BookFactory.eINSTANCE.createLeftInPlace();
+            left.setComponent((Component) References.to(Literals.COMPONENT, question.component()));
+            left.setConfirmedBy((Person) References.to(Literals.PERSON, new Address("shop.xmi", "jory-pask")));
+            job.getLeft().add(left);
+            open.library().save(job, Optional.empty());
+            assertEquals(1, open.evidence().about(question, open.countingRules()).left().of());
         }
     }
 

@@ -18,6 +18,7 @@ import org.benchlore.model.Kind;
 import org.benchlore.model.Offer;
 import org.benchlore.model.Procedure;
 import org.benchlore.store.Library;
+import org.benchlore.store.KindFacts;
 import org.benchlore.store.Row;
 import org.eclipse.emf.ecore.EObject;
 
@@ -65,7 +66,7 @@ public final class DeclinedWork {
     }
 
     private static Optional<Address> unit(Row job) {
-        return job.job().flatMap(Row.JobFacts::unit);
+        return job.job().flatMap(KindFacts.JobFacts::unit);
     }
 
     private List<Offer> declined(Row row) {

@@ -14,6 +14,7 @@ import org.benchlore.model.JobRecord;
 import org.benchlore.model.Kind;
 import org.benchlore.store.Catalogue;
 import org.benchlore.store.Library;
+import org.benchlore.store.KindFacts;
 import org.benchlore.store.Row;
 
 /** The lead's monthly view: what waits to be sorted and to be confirmed. Files are loaded only where facts ask for it. */
@@ -63,7 +64,7 @@ public final class SortingDesk {
         var notes = library.catalogue().rows(Kind.NOTE)
                 .filter(row -> OPEN.contains(row.status()) && isBefore(row.date(), limit)).filter(this::isUnproved);
         var comebacks = library.catalogue().rows(Kind.JOB).map(Row::job).flatMap(Optional::stream)
-                .map(Row.JobFacts::comebackOf).flatMap(Optional::stream).map(address -> address.path()).toList();
+                .map(KindFacts.JobFacts::comebackOf).flatMap(Optional::stream).map(address -> address.path()).toList();
         var jobs = library.catalogue().rows(Kind.JOB)
                 .filter(row -> row.status().equals("CLOSED") && !comebacks.contains(row.path()))
                 .filter(row -> row.job().filter(job -> !job.done().isEmpty()).isPresent())

@@ -8,6 +8,7 @@ import org.benchlore.model.Address;
 import org.benchlore.model.FieldNote;
 import org.benchlore.model.Kind;
 import org.benchlore.model.Unit;
+import org.benchlore.store.KindFacts;
 import org.benchlore.store.Library;
 import org.benchlore.store.Row;
 
@@ -34,7 +35,7 @@ public final class UnitInHand {
     private static Optional<Address> unit(Library library, Address address) {
         var row = library.catalogue().entry(address.path()).flatMap(entry -> entry.row());
         return row.filter(top -> top.kind() == Kind.UNIT).map(Row::address)
-                .or(() -> row.flatMap(Row::job).flatMap(Row.JobFacts::unit));
+                .or(() -> row.flatMap(Row::job).flatMap(KindFacts.JobFacts::unit));
     }
 
     private static Optional<Address> machine(Library library, Optional<Address> unit) {
