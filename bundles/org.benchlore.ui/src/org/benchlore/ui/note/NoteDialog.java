@@ -20,7 +20,6 @@ import org.benchlore.ui.WindowThread;
 import org.benchlore.ui.edit.Editing;
 import org.benchlore.ui.session.LibrarySession;
 import org.benchlore.ui.session.Opened;
-import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.dialogs.Dialog;
 import org.eclipse.jface.dialogs.IDialogConstants;
@@ -49,9 +48,9 @@ public final class NoteDialog extends Dialog {
     private List<Proposal> proposed = List.of();
     private NoteForm form;
     private PhotoWork photos;
+    private NoteSaver saver;
     private LatestJob<FieldNote, List<Proposal>> proposing;
     private boolean isSaving;
-    private boolean savesLater;
 
     private NoteDialog(IWorkbenchWindow window, Opened opened, MinuteNote minute, List<Proposal> stand, boolean isGoneOn) {
         super(window.getShell());
@@ -118,6 +117,7 @@ public final class NoteDialog extends Dialog {
         var thread = new WindowThread(area);
         photos = new PhotoWork(new MediaShelf(opened.library().library().root()), thread, this::refusePhoto);
         form = new NoteForm(area, minute, photos, opened.library().isInvented(), this::toggle);
+        saver = new NoteSaver(minute, opened.library().sessions(), photos, area, this::saved, this::refuse);
         proposing = new LatestJob<>(Messages.proposing, note -> minute.proposals().of(note), thread, this::proposed);
         form.text().addModifyListener(event -> written());
         NoteKeys.listen(area, this::okPressed, form::paste, number -> chips.at(number).ifPresent(this::toggle));
@@ -197,43 +197,8 @@ public final class NoteDialog extends Dialog {
             return;
         }
         setSaving(true);
-        savesLater = photos.isBusy();
-        if (savesLater) {
+        if (saver.save()) {
             form.say(Messages.waitingForPhoto);
-            waitForPhotos();
-        } else {
-            save();
-        }
-    }
-
-    private void waitForPhotos() {
-        getShell().getDisplay().timerExec(50, () -> {
-            if (getShell() == null || getShell().isDisposed() || !savesLater) {
-                return;
-            }
-            if (photos.isBusy()) {
-                waitForPhotos();
-            } else {
-                save();
-            }
-        });
-    }
-
-    private void save() {
-        var thread = new WindowThread(form.text());
-        try {
-            var named = minute.named();
-            var sessions = opened.library().sessions();
-            Job.create(Messages.saving, monitor -> {
-                try {
-                    var file = MinuteNote.save(sessions, named);
-                    thread.run(() -> saved(file));
-                } catch (LibraryException e) {
-                    thread.run(() -> refuse(e.getMessage()));
-                }
-            }).schedule();
-        } catch (LibraryException e) {
-            refuse(e.getMessage());
         }
     }
 
@@ -251,7 +216,7 @@ public final class NoteDialog extends Dialog {
     }
 
     private void refusePhoto(String sentence) {
-        savesLater = false;
+        saver.forget();
         setSaving(false);
         form.say(sentence);
     }
