@@ -30,6 +30,7 @@ final class Commands {
                 .addSubcommand(new CodeCommand(desk))
                 .addSubcommand(new IndexCommand(desk))
                 .addSubcommand(new NewCommand(desk))
+                .addSubcommand(new PlanCommand(desk))
                 .addSubcommand(TorqueCommand.of(desk))
                 .setOut(out).setErr(err)
                 .setParameterExceptionHandler((e, arguments) -> complain(bad(e), Exit.BAD_ARGUMENT))

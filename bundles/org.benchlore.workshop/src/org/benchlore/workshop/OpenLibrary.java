@@ -13,6 +13,7 @@ import org.benchlore.evidence.Evidence;
 import org.benchlore.model.Kind;
 import org.benchlore.model.Shop;
 import org.benchlore.page.Pages;
+import org.benchlore.plan.Planner;
 import org.benchlore.search.SearchIndex;
 import org.benchlore.store.Changes;
 import org.benchlore.store.Library;
@@ -27,6 +28,7 @@ public final class OpenLibrary implements AutoCloseable {
     private final Library library;
     private final SearchIndex search;
     private final Pages pages;
+    private final Planner planner;
     private final Path draftsFolder;
     /** Made when they are asked for: a look-up from the terminal needs none of them. */
     private Sessions sessions;
@@ -37,6 +39,7 @@ public final class OpenLibrary implements AutoCloseable {
         this.library = library;
         this.search = search;
         this.pages = new Pages(library);
+        this.planner = new Planner(library);
         this.draftsFolder = drafts;
         library.onChange(this::index);
     }
@@ -66,6 +69,15 @@ public final class OpenLibrary implements AutoCloseable {
      */
     public Pages pages() {
         return pages;
+    }
+
+    /**
+     * Returns the maker of plans.
+     *
+     * @return plans over this library
+     */
+    public Planner planner() {
+        return planner;
     }
 
     /**

@@ -38,4 +38,29 @@ public sealed interface Shape {
      */
     record Label(double x, double y, double size, boolean strong, boolean middle, String text) implements Shape {
     }
+
+    /**
+     * A line.
+     *
+     * @param fromX start
+     * @param fromY start
+     * @param toX end
+     * @param toY end
+     * @param line its width
+     */
+    record Line(double fromX, double fromY, double toX, double toY, double line) implements Shape {
+    }
+
+    /**
+     * A frame, white inside.
+     *
+     * @param x left edge
+     * @param y upper edge
+     * @param width width
+     * @param height height
+     * @param line width of its line
+     * @param isDashed whether its line is dashed
+     */
+    record Box(double x, double y, double width, double height, double line, boolean isDashed) implements Shape {
+    }
 }

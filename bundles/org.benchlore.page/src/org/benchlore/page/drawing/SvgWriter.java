@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.page.drawing;
 
+import org.benchlore.page.drawing.Shape.Box;
 import org.benchlore.page.drawing.Shape.Dash;
 import org.benchlore.page.drawing.Shape.Label;
+import org.benchlore.page.drawing.Shape.Line;
 import org.benchlore.page.drawing.Shape.Ring;
 import org.benchlore.torque.Figures;
 
@@ -32,7 +34,17 @@ final class SvgWriter {
             return "<line x1=\"" + number(dash.fromX()) + "\" y1=\"" + number(dash.fromY()) + "\" x2=\"" + number(dash.toX())
                     + "\" y2=\"" + number(dash.toY()) + "\" stroke=\"#000000\" stroke-width=\"1\" stroke-dasharray=\"4 3\"/>";
         }
-        return text((Label) shape);
+        if (shape instanceof Line line) {
+            return "<line x1=\"" + number(line.fromX()) + "\" y1=\"" + number(line.fromY()) + "\" x2=\"" + number(line.toX())
+                    + "\" y2=\"" + number(line.toY()) + "\" stroke=\"#000000\" stroke-width=\"" + number(line.line()) + "\"/>";
+        }
+        return shape instanceof Box box ? frame(box) : text((Label) shape);
+    }
+
+    private static String frame(Box box) {
+        return "<rect x=\"" + number(box.x()) + "\" y=\"" + number(box.y()) + "\" width=\"" + number(box.width())
+                + "\" height=\"" + number(box.height()) + "\" fill=\"#ffffff\" stroke=\"#000000\" stroke-width=\""
+                + number(box.line()) + "\"" + (box.isDashed() ? " stroke-dasharray=\"5 4\"" : "") + "/>";
     }
 
     private static String text(Label label) {

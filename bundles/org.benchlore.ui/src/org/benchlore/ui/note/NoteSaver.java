@@ -69,7 +69,9 @@ final class NoteSaver {
     private void write() {
         try {
             var named = minute.named();
-            Job.create(Messages.saving, monitor -> write(named)).schedule();
+            Job.create(Messages.saving, monitor -> {
+                write(named);
+            }).schedule();
         } catch (LibraryException e) {
             refused.accept(e.getMessage());
         }

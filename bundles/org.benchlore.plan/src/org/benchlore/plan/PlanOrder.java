@@ -1,0 +1,238 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+import org.benchlore.model.MachineState;
+import org.benchlore.model.ProcedureKind;
+import org.benchlore.plan.PlanItem.Part;
+import org.benchlore.plan.search.PlanException;
+import org.benchlore.plan.search.PlanProblem;
+import org.benchlore.plan.search.Reach;
+import org.benchlore.plan.search.Sitting;
+import org.benchlore.plan.search.Solution;
+import org.benchlore.plan.search.Target;
+
+/**
+ * Puts what the search chose into the order of the job: what must come before the strip; strip and work, each as soon as
+ * it is within reach, next that which changes the machine's state least; refit in reverse; then what is done once after
+ * closing. The machine's state is changed before the item that asks for it.
+ */
+final class PlanOrder {
+
+    private final PlanProblem problem;
+    private final Solution solution;
+    private final PlanInputs inputs;
+    private final ItemMaker maker;
+    private final Reach reach;
+    private final ClosingOrder order;
+    private final MachineStates states = new MachineStates();
+    private final List<PlanItem> items = new ArrayList<>();
+    private final List<String> open = new ArrayList<>();
+    private final Set<String> everOpen = new HashSet<>();
+    private final Set<String> done = new HashSet<>();
+    private final TreeMap<String, PlanItem> due = new TreeMap<>();
+
+    PlanOrder(PlanProblem problem, Solution solution, PlanInputs inputs) {
+        this.problem = problem;
+        this.solution = solution;
+        this.inputs = inputs;
+        this.maker = new ItemMaker(inputs);
+        this.reach = new Reach(problem);
+        this.order = new ClosingOrder(inputs.book(), solution.closings());
+    }
+
+    List<PlanItem> items() throws PlanException {
+        open.addAll(problem.open());
+        everOpen.addAll(open);
+        orderOpen();
+        for (var id : solution.closings()) {
+            due.put(id, maker.closing(id));
+        }
+        anywhere(Part.BEFORE);
+        for (var sitting : solution.sittings()) {
+            close(sitting.kept());
+            sitting(sitting);
+        }
+        close(List.of());
+        anywhere(Part.CLOSING);
+        closings();
+        return items;
+    }
+
+    /** What is open at the start, in the order in which it is opened in a plan; the machine is left as that leaves it. */
+    private void orderOpen() {
+        var opening = new ArrayList<String>();
+        while (opening.size() < open.size()) {
+            var next = open.stream().filter(id -> !opening.contains(id) && reach.canOpen(id, new HashSet<>(opening)))
+                    .map(maker::strip).min(easiest()).orElseThrow();
+            opening.add(next.id());
+            next.work().ifPresent(work -> states.enter(List.copyOf(work.getStates())));
+        }
+        open.clear();
+        open.addAll(opening);
+    }
+
+    private Comparator<PlanItem> easiest() {
+        return Comparator.comparing((PlanItem item) -> !runs(item)).thenComparing(this::changes)
+                .thenComparing(item -> item.part() == Part.STRIP).thenComparing(PlanItem::id);
+    }
+
+    private void add(PlanItem item) {
+        var wanted = item.work().map(work -> List.copyOf(work.getStates())).orElse(List.of());
+        if (states.changes(wanted).contains(MachineState.FILLED)) {
+            fill();
+        }
+        // The first item names all it asks for: nobody knows for sure how the machine was left.
+        items.add(item.changed(items.isEmpty() ? wanted.stream().sorted().toList() : states.changes(wanted)));
+        states.enter(wanted);
+    }
+
+    /** Nothing runs or is tested empty: what fills is done as soon as everything that asks for it is closed. */
+    private void fill() {
+        var filling = due.values().stream().filter(item -> order.rank(item.id()) == 0 && problem.accesses().stream()
+                .noneMatch(access -> open.contains(access.id()) && access.closing().contains(item.id())))
+                .filter(item -> item.work().filter(work -> !work.getStates().contains(MachineState.FILLED)).isPresent())
+                .toList();
+        filling.forEach(item -> {
+            due.remove(item.id());
+            add(item);
+        });
+    }
+
+    private int changes(PlanItem item) {
+        return item.work().map(work -> states.changes(List.copyOf(work.getStates())).size()).orElse(0);
+    }
+
+    /** Looking and measuring come before the strip, teaching in and adjusting after closing. */
+    private void anywhere(Part part) throws PlanException {
+        var left = new TreeMap<>(solution.anywhere());
+        left.keySet().removeAll(done);
+        var now = new TreeMap<String, PlanItem>();
+        for (var entry : left.entrySet()) {
+            var kind = inputs.book().procedure(entry.getKey()).getKind();
+            boolean isLate = !inputs.gates().contains(entry.getKey())
+                    && (kind == ProcedureKind.TEACH_IN || kind == ProcedureKind.ADJUST) && !solution.sittings().isEmpty();
+            if (part == Part.CLOSING || !isLate && !waits(entry.getKey())) {
+                boolean isGate = inputs.gates().contains(entry.getKey());
+                now.put(entry.getKey(), maker.work(isGate ? Part.BEFORE : Part.WORK, entry.getKey(), entry.getValue()));
+            }
+        }
+        works(now, solution.anywhere().keySet());
+    }
+
+    /** Whether a target waits for one that is done in a sitting. */
+    private boolean waits(String id) {
+        var sat = new HashSet<String>();
+        solution.sittings().forEach(sitting -> sat.addAll(sitting.done().keySet()));
+        return target(id).before().stream().anyMatch(sat::contains);
+    }
+
+    private Target target(String id) {
+        return problem.targets().stream().filter(it -> it.id().equals(id)).findFirst().orElseThrow();
+    }
+
+    private void works(Map<String, PlanItem> left, Set<String> among) {
+        while (!left.isEmpty()) {
+            var ready = left.keySet().stream().filter(id -> target(id).before().stream().noneMatch(left::containsKey)).toList();
+            var next = (ready.isEmpty() ? left.keySet() : ready).stream().min(Comparator
+                    .comparing((String id) -> !inputs.gates().contains(id)).thenComparing(id -> changes(left.get(id)))
+                    .thenComparing(Comparator.naturalOrder())).orElseThrow();
+            add(left.remove(next));
+            done.add(next);
+        }
+    }
+
+    private void close(List<String> kept) {
+        for (int i = open.size() - 1; i >= 0; i--) {
+            if (!kept.contains(open.get(i))) {
+                var id = open.remove(i);
+                add(maker.refit(id));
+            }
+        }
+        // The order of opening stays as it was, if what stays open can be opened in it.
+        if (!canBeOpened(open)) {
+            open.clear();
+            open.addAll(kept);
+        }
+    }
+
+    private boolean canBeOpened(List<String> row) {
+        for (int i = 0; i < row.size(); i++) {
+            if (!reach.canOpen(row.get(i), new HashSet<>(row.subList(0, i)))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void sitting(Sitting sitting) throws PlanException {
+        var toOpen = new ArrayList<>(sitting.opened());
+        var toDo = new TreeMap<>(sitting.done());
+        while (!toOpen.isEmpty() || !toDo.isEmpty()) {
+            var next = next(toOpen, toDo);
+            add(next);
+            if (next.part() == Part.STRIP) {
+                toOpen.remove(next.id());
+                open.add(next.id());
+                everOpen.add(next.id());
+            } else {
+                toDo.remove(next.id());
+                done.add(next.id());
+            }
+        }
+    }
+
+    private PlanItem next(List<String> toOpen, Map<String, String> toDo) throws PlanException {
+        var now = new HashSet<>(open);
+        var candidates = new ArrayList<PlanItem>();
+        for (var id : toOpen) {
+            if (reach.canOpen(id, now)) {
+                candidates.add(everOpen.contains(id) ? maker.strip(id).again() : maker.strip(id));
+            }
+        }
+        for (var entry : toDo.entrySet()) {
+            var target = target(entry.getKey());
+            var option = target.options().stream().filter(it -> it.id().equals(entry.getValue())).findFirst().orElseThrow();
+            if (reach.isMet(option.needs(), now) && target.before().stream().noneMatch(toDo::containsKey)) {
+                candidates.add(maker.work(inputs.gates().contains(target.id()) ? Part.BEFORE : Part.WORK, target.id(),
+                        option.id()));
+            }
+        }
+        return candidates.stream().min(easiest()).orElseThrow();
+    }
+
+    /** What needs the engine comes before anything is taken apart, and so in the refit after it. */
+    private static boolean runs(PlanItem item) {
+        return item.work().filter(work -> work.getStates().contains(MachineState.RUNNING)).isPresent();
+    }
+
+    private void closings() throws PlanException {
+        var left = due;
+        while (!left.isEmpty()) {
+            var ready = left.keySet().stream().filter(id -> !order.mustWait(id, left.keySet())).toList();
+            var next = (ready.isEmpty() ? left.keySet() : ready).stream().min(Comparator.comparing(order::rank)
+                    .thenComparing(order::depth).thenComparing(id -> changes(left.get(id)))
+                    .thenComparing(Comparator.naturalOrder())).orElseThrow();
+            reopened(left.remove(next)).forEach(this::add);
+        }
+    }
+
+    /** Something done after closing that needs an access all the same: it is opened again for it, and closed. */
+    private List<PlanItem> reopened(PlanItem item) throws PlanException {
+        var around = new ArrayList<PlanItem>();
+        var again = inputs.reopening(item, problem);
+        again.forEach(id -> around.add(everOpen.contains(id) ? maker.strip(id).again() : maker.strip(id)));
+        around.add(item);
+        for (int i = again.size() - 1; i >= 0; i--) {
+            around.add(everOpen.contains(again.get(i)) ? maker.refit(again.get(i)).again() : maker.refit(again.get(i)));
+        }
+        return around;
+    }
+}

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+import org.benchlore.model.Procedure;
+import org.benchlore.model.Status;
+import org.benchlore.plan.PlanItem.Part;
+import org.benchlore.plan.search.PlanException;
+import org.benchlore.plan.search.PlanSearch;
+import org.benchlore.store.Library;
+
+/** Makes plans from a library. Safe for several threads; the same library and request give the same plan. */
+public final class Planner {
+
+    private final Library library;
+    private final PlanSearch search;
+
+    /**
+     * Makes a planner.
+     *
+     * @param library where machines, procedures and the shop are read
+     */
+    public Planner(Library library) {
+        this.library = library;
+        this.search = new PlanSearch(PlanSearch.USUAL_BRANCHES);
+    }
+
+    /**
+     * Makes a plan, compared with separate visits and, if the machine is not closed any more, with the first plan.
+     *
+     * @param request what is to be planned
+     * @return the plan
+     * @throws PlanException if there is none, in one plain sentence that names the elements
+     */
+    public Plan plan(PlanRequest request) throws PlanException {
+        var plan = alone(request);
+        Optional<FirstPlan> first = request.isFromClosed() ? Optional.empty()
+                : Optional.of(FirstPlan.of(alone(request.fromClosed(firstProcedures(request))), plan));
+        return plan.with(visits(plan), first);
+    }
+
+    /** The first plan was for what is left and for what has been done, but for that which comes with other things. */
+    private List<String> firstProcedures(PlanRequest request) throws PlanException {
+        var book = new PlanBook(library, request.subject());
+        var all = new TreeSet<>(request.procedures());
+        all.addAll(request.done());
+        var comesAlong = new LinkedHashSet<String>();
+        book.accesses().values().forEach(access -> comesAlong.addAll(book.ids(access.getAfterClosing())));
+        for (var id : all) {
+            var procedure = book.procedure(id);
+            comesAlong.addAll(book.ids(procedure.getBefore()));
+            comesAlong.addAll(book.ids(procedure.getAfterClosing()));
+        }
+        return all.stream().filter(id -> request.procedures().contains(id) || !comesAlong.contains(id)).toList();
+    }
+
+    private Optional<Visits> visits(Plan plan) throws PlanException {
+        var asked = plan.procedures();
+        if (asked.size() < 2) {
+            return Optional.empty();
+        }
+        var plans = new ArrayList<Plan>();
+        for (var procedure : asked) {
+            plans.add(alone(plan.request().fromClosed(List.of(procedure.getId()))));
+        }
+        return Optional.of(Visits.of(plans, plan));
+    }
+
+    private Plan alone(PlanRequest request) throws PlanException {
+        var book = new PlanBook(library, request.subject());
+        var rates = new LabourRates(book.shop(), request.today());
+        var inputs = new PlanInputs(book, request, new WorkFacts(library, rates));
+        var problem = inputs.problem();
+        var solution = search.solve(problem);
+        var items = new ArrayList<>(new PlanOrder(problem, solution, inputs).items());
+        items.addAll(new PlanProofs(new ItemMaker(inputs)).of(items));
+        var parts = new PlanParts(book).of(items);
+        var supplies = new PlanSupplies(library).of(items);
+        var lack = new PlanLack(book, request.today());
+        long wait = parts.stream().filter(line -> !line.isOnlyIfFound()).mapToLong(PartLine::leadMinutes).max().orElse(0);
+        var procedures = procedures(request, book);
+        return new Plan(request, book.machine(), book.unit(), procedures, problem, solution, List.copyOf(items),
+                PlanTimes.of(items, request.today(), wait), parts, supplies, lack.tools(items), lack.people(items),
+                PlanPrice.of(items, parts, supplies, request, book.shop()), Optional.empty(), Optional.empty(),
+                new PlanRemarks(problem, solution, inputs).of(items), needsSenior(items, procedures));
+    }
+
+    private static List<Procedure> procedures(PlanRequest request, PlanBook book) throws PlanException {
+        var found = new ArrayList<Procedure>();
+        for (var id : request.procedures()) {
+            found.add(book.procedure(id));
+        }
+        return found;
+    }
+
+    /** One reviewed procedure alone has been looked at by a senior; whatever is put together has not. */
+    private static boolean needsSenior(List<PlanItem> items, List<Procedure> procedures) {
+        var works = new LinkedHashSet<String>();
+        items.stream().filter(item -> item.part() == Part.WORK).map(PlanItem::id).forEach(works::add);
+        return works.size() > 1 || procedures.stream().anyMatch(it -> it.getStatus() != Status.REVIEWED);
+    }
+}
