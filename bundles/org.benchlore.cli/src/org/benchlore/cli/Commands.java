@@ -28,6 +28,7 @@ final class Commands {
                 .addSubcommand(new FindCommand(desk))
                 .addSubcommand(new ShowCommand(desk))
                 .addSubcommand(new CodeCommand(desk))
+                .addSubcommand(new DiagnoseCommand(desk))
                 .addSubcommand(new IndexCommand(desk))
                 .addSubcommand(new NewCommand(desk))
                 .addSubcommand(new PlanCommand(desk))

@@ -17,7 +17,8 @@ public final class Labels {
     /** What is said of everything that was invented for demonstration. */
     public static final String INVENTED = Texts.INVENTED;
 
-    private static final Map<Enumerator, String> WORDS = together(WorkWords.WORDS, RecordWords.WORDS);
+    private static final Map<Enumerator, String> WORDS = together(together(WorkWords.WORDS, RecordWords.WORDS),
+            WeightWords.WORDS);
     private static final String NOT_RECORDED = "NOT_RECORDED";
 
     private Labels() {

@@ -31,6 +31,14 @@ final class ShopPage implements KindPage {
         shop.getSuppressions().forEach(it -> rows.row(Spans.of(it.getRule()), Spans.of(it.getAddress()),
                 links.text(it.getReason(), it), links.to(it.getBy()), Spans.of(it.getOn())));
         sheet.table(rows);
+        weights(sheet);
+    }
+
+    private void weights(Sheet sheet) {
+        var rows = new Rows("What counts for how much when causes are ranked", "What", Texts.VALUE, "Source");
+        shop.getWeights().forEach(weight -> rows.row(Spans.of(Labels.of(weight.getKind())),
+                Spans.of(weight.getValue()), Spans.of(weight.getSource())));
+        sheet.table(rows);
     }
 
     private void facts(Sheet sheet) {

@@ -35,7 +35,8 @@ class LabelsTest {
         for (var literal : type.getELiterals()) {
             Enumerator instance = literal.getInstance();
             assertTrue(literal.getLiteral().equals("NOT_RECORDED") || WorkWords.WORDS.containsKey(instance)
-                    || RecordWords.WORDS.containsKey(instance), type.getName() + "." + literal.getLiteral());
+                    || RecordWords.WORDS.containsKey(instance) || WeightWords.WORDS.containsKey(instance),
+                    type.getName() + "." + literal.getLiteral());
             assertTrue(words.add(Labels.of(instance)), type.getName() + "." + literal.getLiteral());
         }
     }

@@ -6,12 +6,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Random;
 
+import org.benchlore.diagnose.Diagnoses;
 import org.benchlore.edit.Sessions;
 import org.benchlore.edit.draft.Drafts;
 import org.benchlore.evidence.CountingRules;
 import org.benchlore.evidence.Evidence;
 import org.benchlore.model.Kind;
 import org.benchlore.model.Shop;
+import org.benchlore.page.DiagnosisPage;
 import org.benchlore.page.Pages;
 import org.benchlore.plan.Planner;
 import org.benchlore.search.SearchIndex;
@@ -78,6 +80,24 @@ public final class OpenLibrary implements AutoCloseable {
      */
     public Planner planner() {
         return planner;
+    }
+
+    /**
+     * Returns what answers 'what may be wrong'. Each call makes one; it belongs to one thread.
+     *
+     * @return answers from the library as it is now
+     */
+    public Diagnoses diagnoses() {
+        return new Diagnoses(library);
+    }
+
+    /**
+     * Returns the maker of pages of such answers.
+     *
+     * @return it
+     */
+    public DiagnosisPage diagnosisPages() {
+        return new DiagnosisPage(isInvented());
     }
 
     /**

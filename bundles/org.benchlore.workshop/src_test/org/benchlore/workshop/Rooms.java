@@ -27,7 +27,7 @@ final class Rooms {
             Map.entry("pack", List.of("page", "check")),
             Map.entry("share", List.of("edit")),
             Map.entry("intake", List.of("edit", "terms")),
-            Map.entry("page", List.of("plan")),
+            Map.entry("page", List.of("plan", "diagnose")),
             Map.entry("check", List.of("edit", "plan", "terms")),
             Map.entry("diagnose", List.of("plan")),
             Map.entry("plan", List.of("evidence", "torque")),

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.diagnose.book;
+
+import java.util.Optional;
+import java.util.Set;
+
+import org.benchlore.diagnose.book.CaseNote.Day;
+import org.benchlore.model.Address;
+import org.benchlore.store.Row;
+
+/**
+ * A job record as ranking causes needs it, from its facts alone.
+ *
+ * @param address where it stands
+ * @param title what it is called
+ * @param cause the cause found
+ * @param day unit and day
+ * @param refers everything it refers to
+ * @param done procedures done
+ * @param renewed components renewed
+ */
+public record CaseJob(Address address, String title, Optional<Address> cause, Optional<Day> day, Set<Address> refers,
+        Set<Address> done, Set<Address> renewed) {
+
+    static CaseJob of(Row row) {
+        var facts = row.job();
+        var day = row.date().flatMap(date -> facts.flatMap(Row.JobFacts::unit).map(unit -> new Day(unit, date)));
+        return new CaseJob(row.address(), row.title(), row.cause(), day, Set.copyOf(row.references()),
+                facts.map(job -> Set.copyOf(job.done())).orElse(Set.of()),
+                facts.map(job -> Set.copyOf(job.renewed())).orElse(Set.of()));
+    }
+}

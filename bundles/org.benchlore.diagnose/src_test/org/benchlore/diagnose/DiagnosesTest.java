@@ -1,0 +1,295 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.diagnose;
+
+import static org.benchlore.diagnose.SmallShop.cause;
+import static org.benchlore.diagnose.SmallShop.question;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class DiagnosesTest {
+
+    private static final double EXACT = 1e-12;
+    private static final String DEAD = "Winch does not pull";
+    private static final String ON_UNIT = "<unit href=\"../../units/winch-1.xmi#winch-1\"/>";
+    private static final String SYMPTOM = "<symptoms>" + DEAD + "</symptoms>";
+
+    @TempDir
+    Path folder;
+    private SmallShop shop;
+
+    @BeforeEach
+    void make() throws Exception {
+        shop = new SmallShop(folder);
+    }
+
+    private double burnt() throws Exception {
+        return cause(shop.ask(DEAD), "motor-burnt").chance();
+    }
+
+    private static String tally(int count, int of) {
+        return "<seen count=\"" + count + "\" ofAbout=\"" + of + "\" since=\"2021\"/>";
+    }
+
+    @ParameterizedTest
+    @CsvSource({"HELD, 3, 40", "SEEN, 1, 100", "SEEN, 0, 0", "SUSPECTED, 1, 1000", "UNSORTED, 2, 5", "HELD, 0, 500"})
+    void aSupportingNoteNeverLowersItsCause(String status, int count, int of) throws Exception {
+        shop.note("first", "motor-burnt", "status=\"SEEN\"", SYMPTOM);
+        shop.note("wet", "motor-wet", "status=\"SEEN\"", SYMPTOM + tally(4, 20));
+        shop.job("one", "motor-burnt", "opened=\"2026-05-05\"", "");
+        var before = burnt();
+        shop.note("added", "motor-burnt", "status=\"" + status + "\"", of == 0 ? "" : tally(count, of));
+        assertTrue(burnt() >= before - EXACT, before + " fell to " + burnt());
+        shop.note("added", "motor-burnt", "status=\"" + status + "\"", SYMPTOM + (of == 0 ? "" : tally(count, of)));
+        assertTrue(burnt() >= before - EXACT, before + " fell to " + burnt());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"RULED_OUT", "SUPERSEDED"})
+    void aNoteThatDoesNotSupportChangesNothing(String status) throws Exception {
+        var before = burnt();
+        shop.note("out", "motor-burnt", "status=\"" + status + "\"", SYMPTOM + tally(9, 10));
+        assertEquals(before, burnt(), EXACT);
+    }
+
+    @Test
+    void aRuledOutNoteIsShownAsWhatItLookedLike() throws Exception {
+        shop.note("out", "motor-burnt", "status=\"RULED_OUT\"", SYMPTOM + "<finding>Other motor, same stop.</finding>");
+        shop.note("far", "lining-oily", "status=\"RULED_OUT\"", "<symptoms>Load creeps down</symptoms>");
+        var out = shop.ask(DEAD).ruledOut();
+        assertEquals(1, out.size());
+        assertEquals("Motor burnt", out.get(0).suspect().title());
+        assertEquals("Other motor, same stop.", out.get(0).finding());
+    }
+
+    @Test
+    void theMoreANoteIsProvedTheMoreItTies() throws Exception {
+        var chances = new java.util.ArrayList<Double>();
+        for (var status : List.of("SUSPECTED", "SEEN", "HELD")) {
+            shop.note("one", "lining-oily", "status=\"" + status + "\"", SYMPTOM);
+            chances.add(cause(shop.ask(DEAD), "lining-oily").chance());
+        }
+        assertTrue(chances.get(0) < chances.get(1) && chances.get(1) < chances.get(2), chances.toString());
+    }
+
+    @Test
+    void theOrderOfWhatIsGivenDoesNotMatter() throws Exception {
+        var one = shop.ask(question("winch", List.of(DEAD, "Load creeps down"), List.of("W101"), null,
+                "motor-wet=no", "lining-oily=yes"));
+        var other = shop.ask(question("winch", List.of("Load creeps down", DEAD), List.of("W101"), null,
+                "lining-oily=yes", "motor-wet=no"));
+        for (var cause : one.causes()) {
+            assertEquals(cause.chance(), cause(other, cause.address().id()).chance(), EXACT);
+        }
+        assertEquals(one.checks().order().stream().map(NextCheck::id).toList(),
+                other.checks().order().stream().map(NextCheck::id).toList());
+    }
+
+    @Test
+    void oneFoundFaultDoesNotExplainAwayAnIndependentOne() throws Exception {
+        var before = shop.ask(DEAD, "Load creeps down");
+        var after = shop.ask(question("winch", List.of(DEAD, "Load creeps down"), List.of(), null, "motor-burnt=yes"));
+        assertTrue(cause(after, "motor-burnt").chance() > 0.7, () -> "" + cause(after, "motor-burnt").chance());
+        assertTrue(cause(after, "motor-wet").chance() < cause(before, "motor-wet").chance(), "the same complaint is accounted for");
+        assertTrue(cause(after, "lining-oily").chance() >= cause(before, "lining-oily").chance(), "it is not explained away");
+        assertEquals(List.of("Lining oily", "Motor burnt"), before.together().stream().map(Named::title).sorted().toList());
+    }
+
+    @Test
+    void somethingThatStandsInNoBookNeverVanishes() throws Exception {
+        shop.note("many", "motor-burnt", "status=\"HELD\"", SYMPTOM + tally(900, 1000));
+        var answer = shop.ask(question("winch", List.of(DEAD), List.of("W101"), null, "motor-burnt=yes"));
+        assertTrue(answer.elsewhere() > 0.01);
+        var none = shop.ask("whistles at night");
+        assertTrue(none.elsewhere() > answer.elsewhere());
+        assertFalse(none.isKnown());
+        assertEquals(List.of("whistles at night"), none.unknown().stream().map(Finding::label).toList());
+    }
+
+    @Test
+    void jobsGiveTheBase() throws Exception {
+        for (int i = 0; i < 20; i++) {
+            shop.job("dry-" + i, "motor-wet", "opened=\"2026-0" + (1 + i % 9) + "-05\"", "");
+        }
+        var answer = shop.ask(DEAD);
+        var wet = cause(answer, "motor-wet").counted();
+        var burnt = cause(answer, "motor-burnt").counted();
+        assertTrue(burnt.prior() < 0.03, "none in twenty is less than sometimes");
+        assertEquals((10 * 0.03 + 0) / 30, burnt.prior(), EXACT);
+        assertEquals(20, wet.of());
+        assertTrue(wet.prior() > 0.2);
+    }
+
+    @Test
+    void aJobItsNoteAndASightingOfItAreOneCase() throws Exception {
+        shop.job("one", "motor-burnt", "opened=\"2026-05-05\"", "");
+        assertEquals(1, cause(shop.ask(DEAD), "motor-burnt").counted().events());
+        shop.note("of-job", "motor-burnt", "status=\"SEEN\"",
+                SYMPTOM + "<job href=\"../../jobs/2026/job-2026-one.xmi#job-2026-one\"/>");
+        assertEquals(1, cause(shop.ask(DEAD), "motor-burnt").counted().events());
+        shop.note("near", "motor-burnt", "status=\"SEEN\" date=\"2026-05-20\"", ON_UNIT);
+        assertEquals(1, cause(shop.ask(DEAD), "motor-burnt").counted().events());
+        shop.note("later", "motor-burnt", "status=\"SEEN\" date=\"2026-09-20\"", ON_UNIT);
+        assertEquals(2, cause(shop.ask(DEAD), "motor-burnt").counted().events());
+        shop.note("counted", "motor-burnt", "status=\"SEEN\"", "<seen count=\"3\" ofAbout=\"12\"><sightings date=\"2026-05-04\">"
+                + ON_UNIT + "</sightings><sightings date=\"2026-09-20\">" + ON_UNIT + "</sightings></seen>");
+        var counted = cause(shop.ask(DEAD), "motor-burnt").counted();
+        assertEquals(3, counted.events());
+        assertEquals(12, counted.of());
+        assertEquals((10 * 0.03 + 2) / 12, counted.prior(), EXACT, "what two cases alone make of it is not lowered");
+        assertEquals(12, counted.worth());
+    }
+
+    @Test
+    void aSuspectedCaseCountsLessThanOneThatWasSeen() throws Exception {
+        shop.note("one", "motor-burnt", "status=\"SUSPECTED\"", SYMPTOM + tally(4, 20));
+        assertEquals((0.3 + 2) / 30, cause(shop.ask(DEAD), "motor-burnt").counted().prior(), EXACT);
+        shop.note("one", "motor-burnt", "status=\"SEEN\"", SYMPTOM + tally(4, 20));
+        assertEquals((0.3 + 4) / 30, cause(shop.ask(DEAD), "motor-burnt").counted().prior(), EXACT);
+    }
+
+    @Test
+    void fewJobsOnRecordDoNotMeanThatFewWereDone() throws Exception {
+        shop.job("one", "motor-burnt", "opened=\"2026-05-05\"", "");
+        assertEquals((0.3 + 1) / 11, cause(shop.ask(DEAD), "motor-burnt").counted().prior(), EXACT);
+        shop.note("wet", "motor-wet", "status=\"SEEN\"", tally(4, 40));
+        assertEquals((0.3 + 1) / 50, cause(shop.ask(DEAD), "motor-burnt").counted().prior(), EXACT);
+    }
+
+    @Test
+    void theShopsOwnWeightsCount() throws Exception {
+        var usual = burnt();
+        shop.shop("<weights id=\"weight-a\" kind=\"MET_SOMETIMES\" value=\"0.3\" source=\"own count\"/>");
+        assertTrue(burnt() > usual);
+        shop.shop("<weights id=\"weight-a\" kind=\"MET_SOMETIMES\" value=\"7\"/><weights id=\"weight-b\" value=\"0.3\"/>");
+        assertEquals(usual, burnt(), EXACT);
+    }
+
+    @Test
+    void aDocumentIsNeverACount() throws Exception {
+        shop.put("documents/d1.xmi", "<book:Document %s id=\"d1\" formatVersion=\"1\" title=\"On motors\" number=\"M-1\">"
+                + "<symptoms>Humming at night</symptoms><components href=\"../machines/winch.xmi#motor\"/>"
+                + "<components href=\"../machines/winch.xmi#switch\"/>"
+                + "<applicability serialFrom=\"W100\" serialTo=\"W199\"><machine href=\"../machines/winch.xmi#winch\"/>"
+                + "</applicability></book:Document>");
+        var burnt = cause(shop.ask("Humming at night"), "motor-burnt");
+        assertEquals(0, burnt.counted().events());
+        assertEquals(List.of("the maker knows of it"), burnt.witnesses().stream().map(Words::witness).toList());
+        assertEquals("M-1: On motors", burnt.witnesses().get(0).title());
+        assertEquals("Hand switch: way of failing not recorded", cause(shop.ask("Humming at night"), "switch").title());
+        assertFalse(shop.ask(question("winch-1", List.of("Humming at night"), List.of(), null)).isKnown(),
+                "W200 is not among W100 to W199");
+    }
+
+    @Test
+    void aNoteOnAComponentAloneMakesItACandidate() throws Exception {
+        shop.note("switch", "", "status=\"SEEN\"", "<symptoms>Stops now and then</symptoms>"
+                + "<component href=\"../../machines/winch.xmi#switch\"/>");
+        var answer = shop.ask("stops now and then");
+        assertEquals(List.of("switch"), answer.causes().stream().map(cause -> cause.address().id()).toList());
+        assertEquals(1, answer.causes().get(0).counted().events());
+        assertTrue(answer.unknown().isEmpty());
+    }
+
+    @Test
+    void aCodeTheLibraryDoesNotHoldIsKeptAsWritten() throws Exception {
+        var answer = shop.ask(question("winch", List.of(DEAD), List.of("X9Z9"), null));
+        assertEquals(List.of("X9Z9"), answer.path().codesAsWritten());
+        assertEquals(List.of("X9Z9"), answer.unknown().stream().map(Finding::label).toList());
+        assertEquals(List.of(DEAD), answer.path().symptoms());
+    }
+
+    @Test
+    void whatCanHurtSomebodyIsCheckedFirst() throws Exception {
+        var answer = shop.ask(DEAD, "Load creeps down");
+        assertEquals("lining-oily", answer.checks().order().get(0).id());
+        assertTrue(answer.checks().order().get(0).critical());
+        assertFalse(answer.checks().order().get(1).critical());
+    }
+
+    @Test
+    void openingIsCountedOnceForTheChecksBehindOneCover() throws Exception {
+        var order = shop.ask(DEAD).checks().order();
+        assertEquals(List.of(30.0, 10.0), order.stream().map(NextCheck::added).toList());
+        assertEquals(List.of(30.0, 30.0), order.stream().map(NextCheck::alone).toList());
+        assertEquals(List.of("Cover off"), order.get(0).opens().stream().map(Named::title).toList());
+        assertFalse(order.get(0).timed());
+        assertEquals(List.of("yes", "no"), order.get(0).results().stream().map(NextCheck.Result::answer).toList());
+    }
+
+    @Test
+    void anAnsweredCheckIsNotAskedAgain() throws Exception {
+        var answer = shop.ask(question("winch", List.of(DEAD), List.of(), null, "motor-burnt=no"));
+        assertEquals(List.of("motor-wet"), answer.checks().order().stream().map(NextCheck::id).toList());
+        assertEquals("Motor burnt: no\nPoints to: Motor wet", answer.path().text());
+        var again = shop.ask(question("winch", List.of(DEAD), List.of(), null, "motor-burnt=no", "motor-burnt=yes"));
+        assertEquals("motor-burnt", again.causes().get(0).address().id(), "the last answer counts");
+        assertEquals(1, again.path().steps().size());
+    }
+
+    @Test
+    void aQuestionGrowsByAnswers() throws Exception {
+        var more = question("winch", List.of(DEAD), List.of(), null).with("motor-burnt", "no");
+        assertEquals("motor-wet", shop.ask(more).causes().get(0).address().id());
+    }
+
+    @Test
+    void whatBringsACauseAboutAndWhatItSpoilsIsShown() throws Exception {
+        var answer = shop.ask("Load creeps down");
+        var lining = cause(answer, "lining-oily");
+        assertEquals(List.of("Motor wet"), lining.broughtAboutBy().stream().map(Named::title).toList());
+        assertEquals(List.of("Motor"), lining.spoils().stream().map(Named::title).toList());
+        assertTrue(lining.critical());
+        assertEquals("Wipe the lining with a white rag.", lining.proof());
+        assertEquals(List.of("Lining oily"), cause(shop.ask(DEAD), "motor-wet").spoils().stream().map(Named::title).toList());
+    }
+
+    @Test
+    void howSureIsWiderWithFewerCases() throws Exception {
+        var few = cause(shop.ask(DEAD), "motor-burnt");
+        assertTrue(few.low() < few.chance() && few.chance() < few.high());
+        shop.note("many", "motor-burnt", "status=\"SEEN\"", tally(30, 1000));
+        var many = cause(shop.ask(DEAD), "motor-burnt");
+        assertTrue(many.high() - many.low() < (few.high() - few.low()) / 2);
+    }
+
+    @Test
+    void everyMoveSaysFromWhereToWhere() throws Exception {
+        var burnt = cause(shop.ask(question("winch", List.of(DEAD), List.of("W101"), null, "motor-wet=no")), "motor-burnt");
+        assertEquals(3, burnt.moves().size());
+        burnt.moves().forEach(move -> assertEquals(burnt.chance(), move.to(), EXACT));
+        assertTrue(burnt.moves().stream().allMatch(Move::isUp));
+        for (int i = 1; i < 3; i++) {
+            assertTrue(burnt.moves().get(i - 1).from() <= burnt.moves().get(i).from(), "the strongest first");
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"nobody | x | | | There is no machine or unit 'nobody'",
+        "w1 | x | | | There is no machine or unit 'w1'", "winch | | | | Nothing was asked",
+        "winch | x | nothing | | There is no procedure 'nothing'", "winch | x | | none=yes | There is no check 'none'",
+        "winch | x | | motor-burnt=perhaps | 'perhaps' is no answer to 'motor-burnt': give one of 'yes' (yes), 'no' (no)"})
+    void aWrongQuestionIsAnsweredByWhatToDo(String about, String symptom, String after, String answer, String words) {
+        var question = question(about, symptom == null ? List.of() : List.of(symptom), List.of(), after,
+                answer == null ? new String[0] : new String[] {answer});
+        var message = assertThrows(QuestionException.class, () -> shop.ask(question)).getMessage();
+        assertTrue(message.startsWith(words), message);
+    }
+
+    @Test
+    void moreFindingsThanCanBeWeighedAreSaid() throws Exception {
+        var many = java.util.stream.IntStream.range(0, 14).mapToObj(i -> "strange noise number " + i).toList();
+        assertTrue(shop.ask(many.toArray(String[]::new)).remarks().get(0).startsWith("More was found"));
+        assertEquals(List.of(), shop.ask(DEAD).remarks());
+    }
+}
