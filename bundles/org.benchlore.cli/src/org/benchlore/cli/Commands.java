@@ -30,6 +30,7 @@ final class Commands {
                 .addSubcommand(new CodeCommand(desk))
                 .addSubcommand(new DiagnoseCommand(desk))
                 .addSubcommand(new IndexCommand(desk))
+                .addSubcommand(new CheckCommand(desk))
                 .addSubcommand(new NewCommand(desk))
                 .addSubcommand(new PlanCommand(desk))
                 .addSubcommand(TorqueCommand.of(desk))

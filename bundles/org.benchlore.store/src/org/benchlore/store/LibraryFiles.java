@@ -17,7 +17,7 @@ import org.benchlore.store.Catalogue.Stamp;
 /** The files of a library folder. Links are not followed, hidden folders and the media are passed over. */
 final class LibraryFiles {
 
-    /** The folder below the library that holds the lock and nothing else. */
+    /** The folder below the library that holds the lock, and copies of what was reviewed; no elements. */
     static final String OWN_FOLDER = ".benchlore";
 
     private static final String MEDIA = "media";

@@ -4,8 +4,10 @@ package org.benchlore.workshop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Random;
 
+import org.benchlore.check.review.ReviewedCopies;
 import org.benchlore.diagnose.Diagnoses;
 import org.benchlore.edit.Sessions;
 import org.benchlore.edit.draft.Drafts;
@@ -36,6 +38,7 @@ public final class OpenLibrary implements AutoCloseable {
     private Sessions sessions;
     private Drafts drafts;
     private Evidence evidence;
+    private Checks checks;
 
     OpenLibrary(Library library, SearchIndex search, Path drafts) {
         this.library = library;
@@ -145,6 +148,28 @@ public final class OpenLibrary implements AutoCloseable {
         return library.catalogue().rows(Kind.SHOP).findFirst().flatMap(row -> library.top(row.id()))
                 .filter(Shop.class::isInstance).map(Shop.class::cast).map(CountingRules::of)
                 .orElseGet(CountingRules::usual);
+    }
+
+    /**
+     * Returns the rules over it and what they find. Nothing is checked before it is asked for; then it follows changes by
+     * itself.
+     *
+     * @return the checks
+     */
+    public synchronized Checks checks() {
+        if (checks == null) {
+            checks = new Checks(library, LocalDate::now);
+        }
+        return checks;
+    }
+
+    /**
+     * Returns the copies of procedures as they were reviewed. Whoever reviews keeps a copy after saving.
+     *
+     * @return the copies of this library
+     */
+    public ReviewedCopies reviewedCopies() {
+        return new ReviewedCopies(library.root().resolve(".benchlore").resolve("reviewed"));
     }
 
     /**

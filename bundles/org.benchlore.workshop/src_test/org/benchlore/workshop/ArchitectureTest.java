@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -163,6 +164,20 @@ class ArchitectureTest {
         var ignored = Rooms.lines(rooms.root().resolve(".gitignore")).toList();
         assertTrue(ignored.contains("src-gen/"));
         assertEquals(List.of(), findings((room, line) -> line.contains("@generated")));
+    }
+
+    /** Without the file that names its folder of tests, the build runs none of them and says nothing. */
+    @Test
+    void everyRoomWithTestsHasThemRun() throws IOException {
+        var silent = new ArrayList<String>();
+        for (var room : rooms.folders().entrySet()) {
+            var classPath = room.getValue().resolve(".classpath");
+            if (Files.isDirectory(room.getValue().resolve("src_test"))
+                    && (!Files.exists(classPath) || !Files.readString(classPath).contains("src_test"))) {
+                silent.add(room.getKey());
+            }
+        }
+        assertEquals(List.of(), silent);
     }
 
     private List<String> findings(BiPredicate<String, String> isWrong) throws IOException {

@@ -11,6 +11,7 @@ import org.benchlore.model.Document;
 import org.benchlore.model.FieldNote;
 import org.benchlore.model.Kind;
 import org.benchlore.model.Unit;
+import org.benchlore.store.KindFacts;
 import org.benchlore.store.Library;
 import org.benchlore.store.Row;
 
@@ -50,7 +51,7 @@ public record CaseFile(List<CaseNote> notes, List<CaseJob> jobs, List<CaseDocume
     }
 
     private static boolean isOn(Library library, Row row, Address machine) {
-        var unit = row.job().flatMap(Row.JobFacts::unit).flatMap(library.catalogue()::at);
+        var unit = row.job().flatMap(KindFacts.JobFacts::unit).flatMap(library.catalogue()::at);
         return unit.map(Row::machines).orElse(row.machines()).contains(machine);
     }
 

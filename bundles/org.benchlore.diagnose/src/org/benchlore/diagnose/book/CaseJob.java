@@ -6,6 +6,7 @@ import java.util.Set;
 
 import org.benchlore.diagnose.book.CaseNote.Day;
 import org.benchlore.model.Address;
+import org.benchlore.store.KindFacts;
 import org.benchlore.store.Row;
 
 /**
@@ -24,7 +25,7 @@ public record CaseJob(Address address, String title, Optional<Address> cause, Op
 
     static CaseJob of(Row row) {
         var facts = row.job();
-        var day = row.date().flatMap(date -> facts.flatMap(Row.JobFacts::unit).map(unit -> new Day(unit, date)));
+        var day = row.date().flatMap(date -> facts.flatMap(KindFacts.JobFacts::unit).map(unit -> new Day(unit, date)));
         return new CaseJob(row.address(), row.title(), row.cause(), day, Set.copyOf(row.references()),
                 facts.map(job -> Set.copyOf(job.done())).orElse(Set.of()),
                 facts.map(job -> Set.copyOf(job.renewed())).orElse(Set.of()));

@@ -35,7 +35,10 @@ public final class Words {
             Map.entry(Literals.WORK__MINUTES_USUAL, "usual time"), Map.entry(Literals.WORK__MINUTES_BAD, "bad time"),
             Map.entry(Literals.HAZARD__SIGNAL, "signal word"), Map.entry(Literals.STEP__SIGN_OFF, "sign-off"));
 
+    private static final String COMMA = ", ";
+
     private final Function<Address, Optional<String>> names;
+    private final String between;
 
     /**
      * Makes words.
@@ -43,7 +46,17 @@ public final class Words {
      * @param names gives the title of an element of another file, where it is known
      */
     public Words(Function<Address, Optional<String>> names) {
+        this(names, COMMA);
+    }
+
+    private Words(Function<Address, Optional<String>> names, String between) {
         this.names = names;
+        this.between = between;
+    }
+
+    /** Returns the same words with another mark between the parts of a place, so that the parts can be told apart. */
+    Words marked(String mark) {
+        return new Words(names, mark);
     }
 
     /** Makes words that call elements of other files by their ids. */
@@ -152,8 +165,8 @@ public final class Words {
         return join(place(owner), field(feature));
     }
 
-    private static String join(String above, String own) {
-        return above.isEmpty() ? own : above + ", " + own;
+    private String join(String above, String own) {
+        return above.isEmpty() ? own : above + between + own;
     }
 
     /** A procedure with one way has its steps, as people see it; a single stage or what is in it is not numbered. */

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.check.rules;
+
+import org.benchlore.check.Mirror;
+import org.benchlore.check.Spoil;
+import org.benchlore.model.BookFactory;
+import org.benchlore.model.Need;
+
+class AccessAgainstItsNeedTest extends Mirror {
+
+    AccessAgainstItsNeedTest() {
+        super("access-against-need", "machines/dravholm-hl26.xmi",
+                b -> b.access("on-column-lifts").getNeeds().add(need(b, "hook-arm-raised")),
+                "on-column-lifts",
+                b -> b.access("on-column-lifts").getNeeds().add(need(b, "container-off")));
+    }
+
+    private static Need need(Spoil b, String access) {
+        var need = BookFactory.eINSTANCE.createNeed();
+        need.getAnyOf().add(b.access(access));
+        return need;
+    }
+}

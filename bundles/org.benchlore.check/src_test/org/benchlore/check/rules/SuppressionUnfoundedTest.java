@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.check.rules;
+
+import org.benchlore.check.Mirror;
+import org.benchlore.model.Suppression;
+
+class SuppressionUnfoundedTest extends Mirror {
+
+    SuppressionUnfoundedTest() {
+        super("suppression-unfounded", "shop.xmi",
+                b -> b.get("suppression-m5ra", Suppression.class).setReason(null),
+                "suppression-m5ra",
+                b -> b.get("suppression-m5ra", Suppression.class).setReason("So it is."));
+    }
+}
