@@ -59,9 +59,15 @@ public final class HtmlRenderer {
      * @return an HTML 5 document with line feeds
      */
     public String render(Page page) {
-        var html = new StringBuilder(HEAD.formatted(Escape.html(page.title()), HtmlStyle.CSS));
+        var html = new StringBuilder(HEAD.formatted(Escape.html(page.title()), style(page)));
         var blocks = new HtmlBlocks(addresses, pictures);
         page.blocks().forEach(block -> html.append(blocks.visit(block)).append('\n'));
         return html.append(FOOT).toString();
+    }
+
+    private static String style(Page page) {
+        var isInvented = page.blocks().stream().anyMatch(block -> block instanceof Block.Banner banner
+                && banner.tone() == Block.Tone.INVENTED);
+        return isInvented ? HtmlStyle.CSS + HtmlStyle.INVENTED_FOOT : HtmlStyle.CSS;
     }
 }

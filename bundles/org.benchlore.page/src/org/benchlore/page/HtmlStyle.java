@@ -46,9 +46,20 @@ final class HtmlStyle {
             .notice .signal { background: #005387; color: #ffffff; }
             figure { margin: 1rem 0; }
             img { max-width: 100%; }
+            @page { margin: 14mm 12mm 16mm; @bottom-right { content: counter(page) " of " counter(pages); font: 8pt sans-serif; } }
             @media print {
             :root { --ink: #000000; --paper: #ffffff; --soft: #ffffff; --line: #777777; --link: #000000; }
-            body { font-size: 10.5pt; }
+            body { font: 9.5pt/1.35 sans-serif; }
+            h1 { font-size: 16pt; margin: 0 0 .4rem; }
+            h2 { font-size: 12pt; margin: .9rem 0 .3rem; }
+            h3, h4 { font-size: 10.5pt; margin: .6rem 0 .2rem; }
+            p, ul, ol, dl { margin: .3rem 0; }
+            table { margin: .4rem 0; }
+            th, td { padding: .1rem .3rem; }
+            .step { margin: .5rem 0 .15rem; }
+            .hazard { margin: .5rem 0 .3rem; border-width: 2px; }
+            .hazard p { margin: .15rem .5rem; }
+            .banner { padding: .3rem .6rem; }
             main { max-width: none; padding: 0; }
             .wide { overflow: visible; }
             .banner, .hazard .signal { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
@@ -57,6 +68,11 @@ final class HtmlStyle {
             thead { display: table-header-group; }
             }
             """;
+
+    /** Says at the foot of every sheet of paper what the banner says on the first. */
+    static final String INVENTED_FOOT = """
+            @page { @bottom-left { content: "%s"; font: bold 8pt sans-serif; } }
+            """.formatted(Texts.INVENTED);
 
     private HtmlStyle() {
     }

@@ -35,6 +35,13 @@ class HtmlRendererTest {
     @TempDir
     Path folder;
 
+    @Test
+    void everySheetOfPaperSaysThatTheDataIsInvented() {
+        var foot = "@bottom-left { content: \"" + Texts.INVENTED;
+        assertTrue(render(new Block.Banner(Block.Tone.INVENTED, Texts.INVENTED)).contains(foot));
+        assertFalse(render(new Block.Banner(Block.Tone.ATTENTION, "A draft")).contains(foot));
+    }
+
     private static String render(Block... blocks) {
         return new HtmlRenderer().render(new Page("A & B", List.of(blocks)));
     }

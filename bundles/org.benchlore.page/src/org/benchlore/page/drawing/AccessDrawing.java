@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
+import org.benchlore.page.Labels;
 import org.benchlore.plan.Plan;
 import org.benchlore.plan.PlanItem;
 import org.benchlore.plan.search.AccessNode;
@@ -59,6 +60,10 @@ public final class AccessDrawing {
         accesses.values().forEach(this::lines);
         accesses.keySet().forEach(this::frame);
         double y = height;
+        if (plan.machine().isInvented()) {
+            shapes.add(new Shape.Label(MARGIN, y, TYPE, true, false, Labels.INVENTED));
+            y += LEADING;
+        }
         for (var line : List.of("Heavy frame with a turn: opened.  Double frame: comes free with what is opened.",
                 "Thin frame: could be opened besides.  Dashed frame: could not be opened now.",
                 "A line leads down from what must be open first; dashed where one of several will do.")) {

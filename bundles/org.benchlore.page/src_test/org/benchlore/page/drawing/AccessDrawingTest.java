@@ -45,6 +45,7 @@ class AccessDrawingTest {
         var svg = drawing(List.of()).svg();
         var colours = Pattern.compile("#[0-9a-f]{6}").matcher(svg).results().map(it -> it.group()).collect(Collectors.toSet());
         assertEquals(java.util.Set.of("#000000", "#ffffff"), colours);
+        assertTrue(svg.contains(">Invented for demonstration: not for use on a real machine"), svg);
         assertTrue(svg.contains("stroke-width=\"3.5\"") && svg.contains("stroke-dasharray"), svg);
     }
 
