@@ -3,6 +3,7 @@ package org.benchlore.store;
 
 import java.util.LinkedHashSet;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import org.benchlore.model.Address;
@@ -31,6 +32,19 @@ public final class TextReferences {
             Kind.of(matcher.group(1)).ifPresent(kind -> found.add(new Address(path(kind, id), id)));
         }
         return found;
+    }
+
+    /**
+     * Returns a text as it is read: elements by their titles, steps of the same file as 'another step'.
+     *
+     * @param text any text, or null
+     * @param catalogue knows the titles
+     * @return the text; an element that is not there stands as its id
+     */
+    public static String plain(String text, Catalogue catalogue) {
+        return text == null ? "" : FORM.matcher(text).replaceAll(found -> Matcher.quoteReplacement(
+                catalogue.byId(found.group(2)).map(Row::title)
+                        .orElseGet(() -> "step".equals(found.group(1)) ? "another step" : found.group(2))));
     }
 
     /** An id that cannot be one of its kind leads to a file that does not exist, and is reported as such. */

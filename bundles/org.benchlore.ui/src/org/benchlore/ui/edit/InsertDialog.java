@@ -12,6 +12,7 @@ import org.benchlore.model.Step;
 import org.benchlore.store.Library;
 import org.benchlore.store.LoadedFile;
 import org.benchlore.store.Row;
+import org.benchlore.store.TextReferences;
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.Keys;
 import org.benchlore.ui.PlainDialog;
@@ -106,7 +107,8 @@ final class InsertDialog extends PlainDialog {
 
     private void show(Step step) {
         var item = new TableItem(steps, SWT.NONE);
-        item.setText(step.getText() == null ? Messages.stepEmpty : step.getText().strip().replaceAll("\\s+", " "));
+        var words = TextReferences.plain(step.getText(), library.catalogue()).strip().replaceAll("\\s+", " ");
+        item.setText(words.isEmpty() ? Messages.stepEmpty : words);
         item.setData(step.getId());
     }
 

@@ -14,6 +14,7 @@ import org.benchlore.model.Work;
 import org.benchlore.store.Library;
 import org.benchlore.store.LoadedFile;
 import org.benchlore.store.Row;
+import org.benchlore.store.TextReferences;
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.Keys;
 import org.eclipse.jface.dialogs.Dialog;
@@ -169,8 +170,8 @@ final class StepDialog extends Dialog {
         item.setData(place);
     }
 
-    private static String words(Step step) {
-        return step.getText() == null ? "" : step.getText();
+    private String words(Step step) {
+        return TextReferences.plain(step.getText(), library.catalogue());
     }
 
     private static String oneLine(String text) {
