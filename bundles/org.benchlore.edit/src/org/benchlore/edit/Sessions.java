@@ -133,6 +133,16 @@ public final class Sessions {
     }
 
     /**
+     * Returns an element as it stands now.
+     *
+     * @param path path of a file of the library
+     * @return its working copy if it is being edited, else as it lies in the library; empty if it cannot be read
+     */
+    public Optional<TopElement> current(String path) {
+        return find(path).map(EditSession::element).or(() -> library.file(path).flatMap(LoadedFile::root));
+    }
+
+    /**
      * Returns every open session.
      *
      * @return the sessions, in no order

@@ -28,6 +28,8 @@ public final class Ids {
     public static final String FORM_EDITOR = BUNDLE + ".form";
     /** Editor: the welcome page. */
     public static final String WELCOME_EDITOR = BUNDLE + ".welcome";
+    /** Command: splits the hours of what is being edited. */
+    public static final String SPLIT_HOURS = BUNDLE + ".access.split";
     /** Key of the id that a widget carries for tests. */
     public static final String WIDGET_ID = "id";
 

@@ -33,6 +33,7 @@ public final class Words {
             Map.entry(Literals.MEASUREMENT__LOW, "lower limit"), Map.entry(Literals.MEASUREMENT__HIGH, "upper limit"),
             Map.entry(Literals.FASTENING__RENEW, "renew rule"), Map.entry(Literals.FIELD_NOTE__SEEN, "times seen"),
             Map.entry(Literals.WORK__MINUTES_USUAL, "usual time"), Map.entry(Literals.WORK__MINUTES_BAD, "bad time"),
+            Map.entry(Literals.MACHINE__FUNCTIONS, "chains"), Map.entry(Literals.COMPONENT__FUNCTIONS, "chains"),
             Map.entry(Literals.HAZARD__SIGNAL, "signal word"), Map.entry(Literals.STEP__SIGN_OFF, "sign-off"));
 
     private static final String COMMA = ", ";
@@ -72,6 +73,11 @@ public final class Words {
      */
     public String field(EStructuralFeature feature) {
         return FIELDS.getOrDefault(feature, split(feature.getName()));
+    }
+
+    /** Programs call it a function, people a chain. */
+    private static String kind(EObject object) {
+        return object.eClass() == Literals.FUNCTION ? "chain" : split(object.eClass().getName());
     }
 
     private static String split(String name) {
@@ -135,7 +141,7 @@ public final class Words {
         var fields = object.eClass().getEAllStructuralFeatures().stream()
                 .filter(feature -> object.eIsSet(feature) && feature != Literals.ELEMENT__ID)
                 .map(feature -> value(object, feature)).collect(Collectors.joining(", "));
-        return fields.isEmpty() ? split(object.eClass().getName())
+        return fields.isEmpty() ? kind(object)
                 : fields.length() <= LONGEST_SUMMARY ? fields : fields.substring(0, LONGEST_SUMMARY) + "…";
     }
 
@@ -194,7 +200,7 @@ public final class Words {
         if (feature != null && !feature.isMany()) {
             return field(feature);
         }
-        var kind = split(object.eClass().getName());
+        var kind = kind(object);
         return name(object).map(name -> kind + " " + name)
                 .orElseGet(() -> feature == null ? kind : kind + " " + (siblings(object).indexOf(object) + 1));
     }

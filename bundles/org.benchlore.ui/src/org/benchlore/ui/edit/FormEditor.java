@@ -5,7 +5,6 @@ import java.util.Optional;
 
 import org.benchlore.edit.EditSession;
 import org.benchlore.model.Kind;
-import org.benchlore.model.Procedure;
 import org.benchlore.model.TopElement;
 import org.benchlore.store.ElementTitle;
 import org.benchlore.store.LibraryException;
@@ -86,7 +85,7 @@ public final class FormEditor extends EditorPart {
         var library = getSite().getService(LibrarySession.class);
         clips = new ClipKeys(getSite().getService(IHandlerService.class), getSite().getService(Editing.class).clips(),
                 getEditorSite().getActionBars().getStatusLineManager()::setErrorMessage);
-        scope = new FormScope(library.current().orElseThrow().library().library(), element, session, unread,
+        scope = new FormScope(getSite().getService(Editing.class).sessions().orElseThrow(), element, session, unread,
                 new PageOpener(getSite().getPage(), library)::open, new EditOpener(getSite().getPage())::make, clips);
         if (element.isInvented()) {
             InventedBand.create(parent);
@@ -111,17 +110,16 @@ public final class FormEditor extends EditorPart {
     }
 
     private void createBody(Composite parent) {
-        if (element instanceof Procedure procedure) {
+        if (Outlines.has(element)) {
             var sash = new SashForm(parent, SWT.HORIZONTAL);
             GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
-            var part = new OutlinePart(sash, procedure, session, getSite().getService(Editing.class).sessions(),
-                    clips);
+            var part = Outlines.create(sash, element, session, this, clips, this::focusForm);
             detail = new DetailArea(sash, scope);
             sash.setWeights(SHARES);
             outline = Optional.of(part);
             part.outline().onSelect(detail::show);
-            part.outline().select(procedure);
-            part.outline().onEnter(() -> detail.pane().ifPresent(FormPane::focus));
+            part.outline().select(element);
+            part.outline().onEnter(this::focusForm);
             FormKeys.install(sash, detail, outline);
         } else {
             detail = new DetailArea(parent, scope);
@@ -129,6 +127,19 @@ public final class FormEditor extends EditorPart {
             detail.show(element);
             FormKeys.install(detail.control(), detail, outline);
         }
+    }
+
+    private void focusForm() {
+        detail.pane().ifPresent(FormPane::focus);
+    }
+
+    /**
+     * Returns what is edited.
+     *
+     * @return the working copy, or the element as it lies on the disk; empty if nothing can be read
+     */
+    public Optional<TopElement> element() {
+        return Optional.ofNullable(element);
     }
 
     private void happened(EditSession.Event event) {
@@ -227,6 +238,7 @@ public final class FormEditor extends EditorPart {
     private boolean saved(IProgressMonitor monitor) {
         isSaving = true;
         try {
+            new SavingFirst(getEditorSite()).save(session.get(), monitor);
             return new Saving(getSite().getShell(), session.get()).save(monitor);
         } finally {
             isSaving = false;

@@ -12,7 +12,7 @@ import org.eclipse.swt.widgets.Listener;
 
 /**
  * Keys that work in every field of an editor: one more of a list (Alt and its digit, Alt and Enter), the step before,
- * the step after, a further step.
+ * the step after, one more of what is shown.
  */
 final class FormKeys {
 
@@ -70,7 +70,7 @@ final class FormKeys {
 
     private boolean nextStep() {
         outline.ifPresent(part -> {
-            part.addStep();
+            part.addNext();
             focusForm();
         });
         return outline.isPresent();

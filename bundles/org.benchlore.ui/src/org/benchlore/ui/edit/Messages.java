@@ -6,13 +6,24 @@ import org.eclipse.osgi.util.NLS;
 /** Words of this package. */
 final class Messages extends NLS {
 
+    public static String accesses;
+    public static String addAccessMenu;
+    public static String addCauseMenu;
+    public static String addChainMenu;
+    public static String addComponentMenu;
+    public static String addKind;
+    public static String addKindKeys;
     public static String addStep;
     public static String addStepKeys;
     public static String addStepMenu;
+    public static String addStepOfWorkMenu;
     public static String addWayMenu;
+    public static String addWithinMenu;
     public static String allMine;
     public static String allTheirs;
+    public static String chains;
     public static String changedOutside;
+    public static String components;
     public static String conflictBefore;
     public static String conflictIntro;
     public static String conflictMine;
@@ -21,6 +32,7 @@ final class Messages extends NLS {
     public static String conflictTitle;
     public static String copyMenu;
     public static String cutMenu;
+    public static String deeperMenu;
     public static String deletedTitle;
     public static String discard;
     public static String discardFailed;
@@ -48,6 +60,7 @@ final class Messages extends NLS {
     public static String insertTitle;
     public static String libraryReadOnly;
     public static String linesLabel;
+    public static String machineOutlineName;
     public static String more;
     public static String moveToMenu;
     public static String newFailed;
@@ -57,11 +70,16 @@ final class Messages extends NLS {
     public static String newName;
     public static String newNameName;
     public static String newTitle;
+    public static String noComponent;
     public static String noLibrary;
     public static String noWay;
+    public static String noWork;
     public static String notAnElement;
+    public static String notHere;
     public static String oneProblem;
+    public static String outMenu;
     public static String outlineName;
+    public static String pasteLinesLabel;
     public static String pasteMenu;
     public static String problems;
     public static String readOnly;
@@ -69,21 +87,28 @@ final class Messages extends NLS {
     public static String recoveryLater;
     public static String recoveryTitle;
     public static String redone;
+    public static String refit;
     public static String removeKeys;
     public static String removeShort;
+    public static String removedLeads;
+    public static String removedLeadsOne;
     public static String restore;
     public static String restoreFailed;
     public static String restored;
     public static String saveAnew;
     public static String saveFailed;
+    public static String saveOther;
     public static String saving;
+    public static String splitHoursMenu;
     public static String splitMenu;
     public static String stepEmpty;
+    public static String strip;
     public static String takeAndSave;
     public static String undone;
     public static String upKeys;
     public static String upShort;
     public static String wayNumber;
+    public static String workWithTime;
 
     static {
         NLS.initializeMessages(Messages.class.getPackageName() + ".messages", Messages.class);

@@ -5,15 +5,29 @@ import java.util.List;
 import java.util.Optional;
 
 import org.benchlore.edit.Clip;
-import org.benchlore.ui.edit.form.ClipTarget;
 
-/** Copies and pastes steps and ways in the outline; lines of text become steps. */
-final class StepClips implements ClipTarget {
+/** What is done to steps and ways in the outline; lines of text become steps. */
+final class StepClips implements OutlineEdits {
 
     private final StepEdits edits;
 
     StepClips(StepEdits edits) {
         this.edits = edits;
+    }
+
+    @Override
+    public void addNext() {
+        edits.addStep();
+    }
+
+    @Override
+    public void duplicate() {
+        edits.duplicate();
+    }
+
+    @Override
+    public void move(int by) {
+        edits.move(by);
     }
 
     @Override

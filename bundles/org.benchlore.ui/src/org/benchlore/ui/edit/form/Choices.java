@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import org.benchlore.edit.Sessions;
 import org.benchlore.model.Address;
 import org.benchlore.model.Element;
 import org.benchlore.model.Kind;
@@ -19,7 +21,6 @@ import org.benchlore.model.TopElement;
 import org.benchlore.model.compare.Words;
 import org.benchlore.store.ElementTitle;
 import org.benchlore.store.Library;
-import org.benchlore.store.LoadedFile;
 import org.benchlore.store.Row;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
@@ -35,12 +36,14 @@ final class Choices {
             .filter(kind -> !kind.isSingle() && kind != Kind.JOB).toList();
 
     private final Library library;
+    private final Sessions sessions;
     private final TopElement own;
     private final Words words = new Words();
-    private final Map<EClass, List<Choice>> others = new HashMap<>();
+    private final Map<EClass, Map<String, List<Choice>>> others = new HashMap<>();
 
-    Choices(Library library, TopElement own) {
-        this.library = library;
+    Choices(Sessions sessions, TopElement own) {
+        this.library = sessions.library();
+        this.sessions = sessions;
         this.own = own;
     }
 
@@ -56,14 +59,17 @@ final class Choices {
         return ranked(all(type), typed, limit);
     }
 
-    private static List<Choice> ranked(Stream<Choice> all, String typed, int limit) {
+    private List<Choice> ranked(Stream<Choice> all, String typed, int limit) {
         var wanted = typed.strip().toLowerCase(Locale.ROOT);
         var pieces = Arrays.stream(wanted.split("\\s+")).filter(piece -> !piece.isEmpty()).toList();
         record Ranked(Choice choice, int rank) {
         }
+        var near = NearMachines.of(own, library);
         return all.map(choice -> new Ranked(choice, rank(choice, wanted, pieces)))
                 .filter(ranked -> ranked.rank() < NO_MATCH)
-                .sorted(Comparator.comparingInt(Ranked::rank)
+                .sorted(Comparator.<Ranked>comparingInt(ranked -> Math.min(1, ranked.rank()))
+                        .thenComparing(ranked -> !near.contains(ranked.choice().address().path()))
+                        .thenComparingInt(Ranked::rank)
                         .thenComparing(ranked -> ranked.choice().title(), String.CASE_INSENSITIVE_ORDER))
                 .limit(limit).map(Ranked::choice).toList();
     }
@@ -95,7 +101,8 @@ final class Choices {
             return library.catalogue().rows(kind.get()).filter(row -> !row.path().equals(ownPath()))
                     .map(Choices::whole);
         }
-        return Stream.concat(parts(own, ownPath(), type), others.computeIfAbsent(type, this::inOthers).stream());
+        return Stream.concat(parts(own, ownPath(), type), NearMachines.isWithin(own, type) ? Stream.empty()
+                : inOthers(type));
     }
 
     /** What people ask for by number or code is shown with it. */
@@ -108,12 +115,21 @@ final class Choices {
         return new Choice(row.address(), row.title(), shown, numbers);
     }
 
-    private List<Choice> inOthers(EClass type) {
-        var found = new ArrayList<Choice>();
-        WITH_PARTS.stream().flatMap(library.catalogue()::rows).map(row -> row.path())
-                .filter(path -> !path.equals(ownPath())).forEach(path -> library.file(path).flatMap(LoadedFile::root)
-                        .ifPresent(root -> parts(root, path, type).forEach(found::add)));
-        return found;
+    /** What is being edited is looked into anew each time; what lies in the library is kept. */
+    private Stream<Choice> inOthers(EClass type) {
+        var closed = others.computeIfAbsent(type, wanted -> paths().filter(path -> sessions.find(path).isEmpty())
+                .collect(Collectors.toMap(path -> path, path -> inOther(path, wanted))));
+        return paths().flatMap(path -> (sessions.find(path).isPresent() ? inOther(path, type)
+                : closed.computeIfAbsent(path, later -> inOther(later, type))).stream());
+    }
+
+    private Stream<String> paths() {
+        return WITH_PARTS.stream().flatMap(library.catalogue()::rows).map(Row::path)
+                .filter(path -> !path.equals(ownPath()));
+    }
+
+    private List<Choice> inOther(String path, EClass type) {
+        return sessions.current(path).map(root -> parts(root, path, type).toList()).orElse(List.of());
     }
 
     private Stream<Choice> parts(TopElement root, String path, EClass type) {
@@ -140,11 +156,17 @@ final class Choices {
     /** What an element that a reference leads to is called; its id where it is not there. */
     String title(Address address) {
         if (address.path().equals(ownPath())) {
-            return Optional.ofNullable(own.eResource()).map(resource -> resource.getEObject(address.id()))
-                    .map(this::title).orElse(address.id());
+            return own(address).map(this::title).orElse(address.id());
         }
         return library.catalogue().at(address).filter(row -> row.id().equals(address.id())).map(row -> row.title())
-                .or(() -> library.element(address).map(this::title)).orElse(address.id());
+                .or(() -> sessions.current(address.path()).map(root -> root.eResource().getEObject(address.id()))
+                        .map(this::title)).orElse(address.id());
+    }
+
+    /** An element of the file that is being edited. */
+    Optional<EObject> own(Address address) {
+        return address.path().equals(ownPath()) ? Optional.ofNullable(own.eResource())
+                .map(resource -> resource.getEObject(address.id())) : Optional.empty();
     }
 
     String title(EObject object) {

@@ -3,9 +3,11 @@ package org.benchlore.ui.edit.form;
 
 import java.util.Optional;
 
+import org.benchlore.edit.access.AccessRules;
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.Keys;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -120,7 +122,12 @@ abstract class Field {
 
     private Optional<String> wrong() {
         var typed = scope.unread().find(owner, feature).map(Unread.Typed::reason);
-        return typed.isPresent() || !scope.isEditable() ? typed : Required.problem(owner, feature);
+        return typed.isPresent() || !scope.isEditable() ? typed : Required.problem(owner, feature).or(this::circular);
+    }
+
+    /** What a file brought along is said; it keeps nobody from saving the rest. */
+    private Optional<String> circular() {
+        return feature instanceof EReference reference ? AccessRules.problem(owner, reference) : Optional.empty();
     }
 
     /** Does something that the model may refuse; then it says why beside the field. */

@@ -36,21 +36,23 @@ public final class FormPane {
      * @param owner the element
      */
     public FormPane(FormScope scope, Composite parent, EObject owner) {
-        this(scope, parent, owner, new Mnemonics(), new ListKeys());
+        this(scope, parent, owner, Layouts.of(owner.eClass()), new Mnemonics(), new ListKeys());
     }
 
-    private FormPane(FormScope scope, Composite parent, EObject owner, Mnemonics mnemonics, ListKeys keys) {
+    private FormPane(FormScope scope, Composite parent, EObject owner, List<Section> sections, Mnemonics mnemonics,
+            ListKeys keys) {
         this.keys = keys;
         this.scope = scope;
         this.owner = owner;
-        for (var section : Layouts.of(owner.eClass())) {
+        for (var section : sections) {
             create(parent, section, mnemonics);
         }
     }
 
     /** A form within another one; where it stands for the other one itself its lists have digits as well. */
     static FormPane within(FormScope scope, Composite parent, EObject owner, Mnemonics above, Optional<ListKeys> keys) {
-        return new FormPane(scope, parent, owner, new Mnemonics(above), keys.orElseGet(ListKeys::none));
+        return new FormPane(scope, parent, owner, Layouts.within(owner.eContainmentFeature(), owner.eClass()),
+                new Mnemonics(above), keys.orElseGet(ListKeys::none));
     }
 
     private void create(Composite parent, Section section, Mnemonics mnemonics) {

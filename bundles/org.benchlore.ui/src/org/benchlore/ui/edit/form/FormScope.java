@@ -4,16 +4,22 @@ package org.benchlore.ui.edit.form;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 import org.benchlore.edit.Edit;
 import org.benchlore.edit.EditSession;
 import org.benchlore.edit.Edits;
+import org.benchlore.edit.Sessions;
+import org.benchlore.edit.access.AccessRules;
+import org.benchlore.model.Access;
 import org.benchlore.model.Address;
+import org.benchlore.model.BookPackage.Literals;
 import org.benchlore.model.Kind;
+import org.benchlore.model.Machine;
+import org.benchlore.model.Need;
 import org.benchlore.model.TopElement;
 import org.benchlore.model.compare.Targets;
 import org.benchlore.model.compare.Words;
-import org.benchlore.store.Library;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
@@ -35,7 +41,7 @@ public final class FormScope {
     /**
      * Makes the scope of an editor.
      *
-     * @param library the open library
+     * @param sessions the edit sessions of the open library; what is being edited counts as it stands in its editor
      * @param element what is shown
      * @param session the session that the element is the working copy of; empty for reading only
      * @param unread keeps what cannot be understood
@@ -43,7 +49,7 @@ public final class FormScope {
      * @param maker makes what a reference is to lead to and is not there yet
      * @param clips copies and pastes elements
      */
-    public FormScope(Library library, TopElement element, Optional<EditSession> session, Unread unread,
+    public FormScope(Sessions sessions, TopElement element, Optional<EditSession> session, Unread unread,
             Consumer<Address> opener, ElementMaker maker, ClipKeys clips) {
         this.element = element;
         this.session = session;
@@ -51,7 +57,7 @@ public final class FormScope {
         this.opener = opener;
         this.maker = maker;
         this.clips = clips;
-        this.choices = new Choices(library, element);
+        this.choices = new Choices(sessions, element);
         this.values = new Words(address -> Optional.of(choices.title(address)));
     }
 
@@ -106,7 +112,9 @@ public final class FormScope {
     }
 
     Finder finder(EClass type) {
-        return new ElementFinder(choices, type, maker);
+        var found = new ElementFinder(choices, type, maker);
+        return type == Literals.ACCESS && element instanceof Machine machine && isEditable()
+                ? new AccessFinder(found, session(), machine) : found;
     }
 
     ClipKeys clips() {
@@ -119,7 +127,15 @@ public final class FormScope {
 
     /** What an inner element holds, in one line. */
     String summary(EObject object) {
-        return values.summary(object);
+        return object instanceof Need need ? need.getAnyOf().isEmpty() ? Messages.nothingChosen
+                : targets(need, Literals.NEED__ANY_OF).stream().map(choices::title)
+                        .collect(Collectors.joining(Messages.or)) : values.summary(object);
+    }
+
+    /** Why an element cannot be named in a field, if so. */
+    Optional<String> refusal(EObject owner, EReference reference, Address named) {
+        return choices.own(named).filter(Access.class::isInstance)
+                .flatMap(access -> AccessRules.problem(owner, reference, (Access) access));
     }
 
     String label(EObject object) {

@@ -59,6 +59,11 @@ final class InnerField extends Field {
         return place == Literals.WAY__WORK;
     }
 
+    /** Strip and refit have their steps in the outline, where they are removed if at all. */
+    private boolean isKept() {
+        return isWhole() || place == Literals.ACCESS__STRIP || place == Literals.ACCESS__REFIT;
+    }
+
     private EObject value() {
         return (EObject) owner.eGet(place);
     }
@@ -78,7 +83,7 @@ final class InnerField extends Field {
     @Override
     void refresh() {
         button.setText(value() == null ? Messages.add : Messages.remove);
-        button.setVisible(value() == null || !isWhole());
+        button.setVisible(value() == null || !isKept());
         ((GridData) button.getLayoutData()).exclude = !button.getVisible();
         if (value() == shown) {
             if (detail != null) {

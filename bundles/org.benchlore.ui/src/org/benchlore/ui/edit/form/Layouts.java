@@ -25,6 +25,10 @@ final class Layouts {
     private static final Set<EStructuralFeature> REQUIRED = Set.of(Literals.FIELD_NOTE__TEXT,
             Literals.TOP_ELEMENT__TITLE);
 
+    /** Others find these by their names. */
+    private static final Set<EClass> NAMED = Set.of(Literals.COMPONENT, Literals.ACCESS, Literals.FUNCTION,
+            Literals.CAUSE);
+
     private static final Map<EStructuralFeature, Integer> LINES = Map.of(Literals.FIELD_NOTE__TEXT, 7,
             Literals.STEP__TEXT, 4, Literals.FIELD_NOTE__FINDING, 4, Literals.DOCUMENT__GIST, 6);
     private static final int USUAL_LINES = 3;
@@ -38,12 +42,18 @@ final class Layouts {
         var all = new HashMap<EClass, List<Section>>();
         all.putAll(RecordLayouts.all());
         all.putAll(WorkLayouts.all());
+        all.putAll(MachineLayouts.all());
         return Map.copyOf(all);
     }
 
     static List<Section> of(EClass type) {
         var known = SECTIONS.get(type);
         return known != null ? known : List.of(new Section("", plain(type)));
+    }
+
+    /** The form of an element within that of another one. */
+    static List<Section> within(EStructuralFeature place, EClass type) {
+        return place == Literals.ACCESS__STRIP || place == Literals.ACCESS__REFIT ? MachineLayouts.times() : of(type);
     }
 
     private static List<EStructuralFeature> plain(EClass type) {
@@ -62,7 +72,8 @@ final class Layouts {
     }
 
     static boolean isRequired(EObject owner, EStructuralFeature feature) {
-        return REQUIRED.contains(feature) && !(owner.eClass() == Literals.FIELD_NOTE
+        return feature == Literals.TITLED__TITLE && NAMED.contains(owner.eClass())
+                || REQUIRED.contains(feature) && !(owner.eClass() == Literals.FIELD_NOTE
                 && feature == Literals.TOP_ELEMENT__TITLE);
     }
 

@@ -38,6 +38,12 @@ final class LinksField extends ChoiceField {
 
     @Override
     void take(Choice choice) {
+        var refusal = scope.refusal(owner, reference, choice.address());
+        if (refusal.isPresent()) {
+            scope.unread().put(owner, feature, choice.title(), refusal.get());
+            refresh();
+            return;
+        }
         scope.unread().remove(owner, feature);
         scope.execute(scope.edits().addReference(owner, reference, choice.address()));
         write("");

@@ -6,6 +6,7 @@ import org.eclipse.osgi.util.NLS;
 /** Words of this package. */
 final class Messages extends NLS {
 
+    public static String access;
     public static String add;
     public static String addByKey;
     public static String addKeys;
@@ -20,8 +21,10 @@ final class Messages extends NLS {
     public static String fieldMissing;
     public static String makeNew;
     public static String noLines;
+    public static String nothingChosen;
     public static String oneALine;
     public static String open;
+    public static String or;
     public static String recordedListed;
     public static String recordedName;
     public static String recordedNone;

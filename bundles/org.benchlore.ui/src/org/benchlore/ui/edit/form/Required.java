@@ -34,8 +34,13 @@ public final class Required {
      */
     public static Map<Unread.Place, String> missing(TopElement element) {
         var found = new LinkedHashMap<Unread.Place, String>();
-        element.eClass().getEAllStructuralFeatures().forEach(feature -> problem(element, feature)
-                .ifPresent(sentence -> found.put(new Unread.Place(element, feature), sentence)));
+        missing(element, found);
+        element.eAllContents().forEachRemaining(inner -> missing(inner, found));
         return found;
+    }
+
+    private static void missing(EObject owner, Map<Unread.Place, String> found) {
+        owner.eClass().getEAllStructuralFeatures().forEach(feature -> problem(owner, feature)
+                .ifPresent(sentence -> found.put(new Unread.Place(owner, feature), sentence)));
     }
 }
