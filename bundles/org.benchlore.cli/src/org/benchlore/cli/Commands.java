@@ -33,6 +33,8 @@ final class Commands {
                 .addSubcommand(new CheckCommand(desk))
                 .addSubcommand(new NewCommand(desk))
                 .addSubcommand(new PlanCommand(desk))
+                .addSubcommand(new AddingCommand(desk))
+                .addSubcommand(new SheetCommand(desk))
                 .addSubcommand(TorqueCommand.of(desk))
                 .setOut(out).setErr(err)
                 .setParameterExceptionHandler((e, arguments) -> complain(bad(e), Exit.BAD_ARGUMENT))

@@ -98,7 +98,7 @@ final class PlanCommand implements Callable<Integer> {
         }
     }
 
-    private static void write(Path file, java.util.function.Supplier<String> text) throws BadArgument {
+    static void write(Path file, java.util.function.Supplier<String> text) throws BadArgument {
         if (file == null) {
             return;
         }

@@ -59,15 +59,29 @@ public final class HtmlRenderer {
      * @return an HTML 5 document with line feeds
      */
     public String render(Page page) {
-        var html = new StringBuilder(HEAD.formatted(Escape.html(page.title()), style(page)));
+        return render(page, HtmlStyle.CSS);
+    }
+
+    /**
+     * Renders a page so close that a sheet fits on one page of A4.
+     *
+     * @param page a page
+     * @return an HTML 5 document with line feeds
+     */
+    public String renderOnePage(Page page) {
+        return render(page, HtmlStyle.CSS + HtmlStyle.ONE_PAGE);
+    }
+
+    private String render(Page page, String style) {
+        var html = new StringBuilder(HEAD.formatted(Escape.html(page.title()), style + foot(page)));
         var blocks = new HtmlBlocks(addresses, pictures);
         page.blocks().forEach(block -> html.append(blocks.visit(block)).append('\n'));
         return html.append(FOOT).toString();
     }
 
-    private static String style(Page page) {
+    private static String foot(Page page) {
         var isInvented = page.blocks().stream().anyMatch(block -> block instanceof Block.Banner banner
                 && banner.tone() == Block.Tone.INVENTED);
-        return isInvented ? HtmlStyle.CSS + HtmlStyle.INVENTED_FOOT : HtmlStyle.CSS;
+        return isInvented ? HtmlStyle.INVENTED_FOOT : "";
     }
 }

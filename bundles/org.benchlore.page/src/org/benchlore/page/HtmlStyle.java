@@ -74,6 +74,22 @@ final class HtmlStyle {
             @page { @bottom-left { content: "%s"; font: bold 8pt sans-serif; } }
             """.formatted(Texts.INVENTED);
 
+    /** For what must lie on one page of A4. */
+    static final String ONE_PAGE = """
+            @page { size: A4; margin: 12mm 14mm; }
+            main { max-width: 44rem; }
+            body { font-size: .9rem; line-height: 1.35; }
+            h1 { font-size: 1.5rem; margin: .2rem 0 .5rem; }
+            h2 { font-size: 1.05rem; margin: .6rem 0 .2rem; }
+            .banner { padding: .2rem .6rem; margin: .3rem 0; }
+            table { margin: .4rem 0; }
+            p, ul { margin: .4rem 0; }
+            dl { margin: .4rem 0; }
+            figure { margin: .4rem 0; }
+            figure img { max-height: 4.2cm; }
+            @media print { body { font-size: 9pt; } }
+            """;
+
     private HtmlStyle() {
     }
 }

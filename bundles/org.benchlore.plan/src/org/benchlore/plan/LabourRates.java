@@ -12,11 +12,17 @@ import org.benchlore.model.Shop;
 import org.benchlore.model.Skill;
 
 /** What an hour of somebody costs: the newest rate of that skill, else the next higher skill's, else the highest. */
-final class LabourRates {
+public final class LabourRates {
 
     private final List<Rate> rates;
 
-    LabourRates(Optional<Shop> shop, LocalDate today) {
+    /**
+     * Looks at the rates of a shop.
+     *
+     * @param shop the shop, if it is written down
+     * @param today rates of a later day are left out
+     */
+    public LabourRates(Optional<Shop> shop, LocalDate today) {
         this.rates = shop.map(it -> it.getRates().stream().filter(rate -> rate.getPerHour() != null
                 && (rate.getSince() == null || !rate.getSince().isAfter(today))).toList()).orElse(List.of());
     }
@@ -38,7 +44,8 @@ final class LabourRates {
         return rate.getSince() == null ? LocalDate.MIN : rate.getSince();
     }
 
-    BigDecimal perHour(Skill skill) {
+    /** What an hour of that skill costs without tax, 0 if the shop has no rates. */
+    public BigDecimal perHour(Skill skill) {
         return of(skill).map(rate -> rate.getPerHour().value()).orElse(BigDecimal.ZERO);
     }
 }

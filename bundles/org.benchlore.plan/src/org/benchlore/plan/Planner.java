@@ -71,7 +71,14 @@ public final class Planner {
         return Optional.of(Visits.of(plans, plan));
     }
 
-    private Plan alone(PlanRequest request) throws PlanException {
+    /**
+     * Makes a plan without comparing it with anything: what many plans are compared by.
+     *
+     * @param request what is to be planned
+     * @return the plan, without separate visits and first plan
+     * @throws PlanException if there is none, in one plain sentence that names the elements
+     */
+    public Plan alone(PlanRequest request) throws PlanException {
         var book = new PlanBook(library, request.subject());
         var rates = new LabourRates(book.shop(), request.today());
         var inputs = new PlanInputs(book, request, new WorkFacts(library, rates));

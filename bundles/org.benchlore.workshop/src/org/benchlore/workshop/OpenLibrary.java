@@ -18,6 +18,7 @@ import org.benchlore.model.Shop;
 import org.benchlore.page.DiagnosisPage;
 import org.benchlore.page.Pages;
 import org.benchlore.plan.Planner;
+import org.benchlore.plan.adding.Adder;
 import org.benchlore.search.SearchIndex;
 import org.benchlore.store.Changes;
 import org.benchlore.store.Library;
@@ -137,6 +138,15 @@ public final class OpenLibrary implements AutoCloseable {
             evidence = Evidence.following(library);
         }
         return evidence;
+    }
+
+    /**
+     * Returns what finds things worth adding to a plan.
+     *
+     * @return the service over this library's plans and evidence
+     */
+    public Adder adder() {
+        return new Adder(library, planner, evidence());
     }
 
     /**

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.page;
+
+import org.benchlore.evidence.CountWords;
+import org.benchlore.evidence.decide.Option;
+import org.benchlore.plan.adding.Figure;
+import org.benchlore.plan.adding.Proposal;
+
+/** Words about proposals that stand on the shop's page and on the customer's sheet. */
+final class AddingWords {
+
+    private AddingWords() {
+    }
+
+    static String way(Option option) {
+        return switch (option) {
+            case LEAVE -> "Leave it";
+            case RENEW -> "Renew it now";
+            case TEST -> "Test it now and decide";
+            case SHELF -> "Have it on the shelf and decide on sight";
+        };
+    }
+
+    /** Why a way out has no sum. */
+    static String noSum(Proposal one, Option option) {
+        if (option == Option.TEST) {
+            return one.test().isEmpty() ? "no sum: no test is written down"
+                    : one.assumptions().find(Figure.TEST).isEmpty() ? "no sum: its test cannot be planned now"
+                    : one.assumptions().find(Figure.TEST_FINDS).isEmpty() ? "no sum: testing costs "
+                            + AddingPage.amount(one.assumptions().value(Figure.TEST)) + ", how well it tells is not known ("
+                            + Figure.TEST_FINDS.word() + ")" : nothingKnown();
+        }
+        if (option == Option.SHELF && one.assumptions().find(Figure.EYE_FINDS).isEmpty()) {
+            return "no sum: how well the eye tells is not known (" + Figure.EYE_FINDS.word() + ")";
+        }
+        return nothingKnown();
+    }
+
+    private static String nothingKnown() {
+        return "no sum: nothing is recorded";
+    }
+
+    /** From how often on renewing pays. */
+    static String paysFrom(Proposal one) {
+        var from = one.decision().customer().breakEven();
+        return from.isPresent() ? CountWords.oneIn(from.getAsDouble()) : "never, on money alone";
+    }
+}
