@@ -20,6 +20,7 @@ public final class BenchPerspective implements IPerspectiveFactory {
         above.addView(Ids.SEARCH_VIEW);
         above.addPlaceholder(Ids.DESK_VIEW);
         above.addPlaceholder(Ids.TORQUE_VIEW);
+        above.addPlaceholder(Ids.PLAN_VIEW);
         var below = layout.createFolder("below", IPageLayout.BOTTOM, ABOVE_PROBLEMS, pages);
         below.addView(Ids.PROBLEMS_VIEW);
         below.addView(Ids.LOG_VIEW);

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 
 import org.benchlore.model.Hazard;
+import org.benchlore.model.Procedure;
 import org.benchlore.model.Signal;
 import org.benchlore.model.TopElement;
 import org.benchlore.model.Work;
@@ -26,11 +27,13 @@ public final class PlanPage {
 
     private final Library library;
     private final Plan plan;
+    private final Links links;
     private final Sheet sheet = new Sheet();
 
     private PlanPage(Library library, Plan plan) {
         this.library = library;
         this.plan = plan;
+        this.links = new Links(library, null);
     }
 
     /**
@@ -75,10 +78,10 @@ public final class PlanPage {
 
     private void summary() {
         var times = plan.times();
-        sheet.facts(new Facts().add(Texts.MACHINE, Names.of(plan.machine()))
-                .add("To be done", Spans.words(plan.procedures().stream().map(Names::of).toList()))
+        sheet.facts(new Facts().add(Texts.MACHINE, links.to(plan.machine()))
+                .add("To be done", links.joined(plan.procedures()))
                 .add("Open now", Spans.words(plan.request().open().stream().map(this::access).toList()))
-                .add("Done", Spans.words(plan.request().done()))
+                .add("Done", Spans.join(", ", plan.request().done().stream().map(this::procedure).toList()))
                 .add(Texts.TIME, range(times.minutes()) + " by the clock; charged: " + range(times.billed()))
                 .add("People", plan.items().stream().mapToInt(PlanItem::people).max().orElse(1) + " at most at a time")
                 .add("Nobody works for", times.unattended() == 0 ? "" : hours(times.unattended()))
@@ -91,6 +94,10 @@ public final class PlanPage {
 
     private String access(String id) {
         return plan.machine().getAccesses().stream().filter(it -> it.getId().equals(id)).map(Names::of).findFirst().orElse(id);
+    }
+
+    private List<Span> procedure(String id) {
+        return library.catalogue().byId(id).map(links::to).map(List::of).orElseGet(() -> Spans.of(id));
     }
 
     static String moment(LocalDateTime moment) {
@@ -157,11 +164,17 @@ public final class PlanPage {
         var rows = new Rows("Order", "No.", "Part of the job", "What", "Machine first", "Time", "People", "Hazards");
         int number = 1;
         for (var item : plan.items()) {
-            rows.row(Spans.of(number++), Spans.of(part(item)), Spans.of(PlanWords.title(item)
-                    + (item.isAgain() ? " (a second time)" : "")), Spans.of(states(item)), Spans.of(time(item)),
+            rows.row(Spans.of(number++), Spans.of(part(item)), what(item), Spans.of(states(item)), Spans.of(time(item)),
                     Spans.of(item.people() > 1 ? item.people() : ""), Spans.of(hazards(item)));
         }
         sheet.table(rows);
+    }
+
+    private List<Span> what(PlanItem item) {
+        var words = PlanWords.title(item) + (item.isAgain() ? " (a second time)" : "");
+        return item.proof().isEmpty() && item.owner() instanceof Procedure procedure
+                ? links.address(procedure).map(address -> List.<Span>of(new Span.Link(words, address)))
+                        .orElseGet(() -> Spans.of(words)) : Spans.of(words);
     }
 
     static String part(PlanItem item) {

@@ -40,7 +40,7 @@ final class OpenNow {
         }
         if (!also.isEmpty()) {
             remarks.add("Taken as open as well, because something open needs it: " + String.join(", ", also)
-                    + "; name it with --open if it is another one.");
+                    + "; tick the other one if it is another, on the command line --open.");
         }
         return List.copyOf(open);
     }

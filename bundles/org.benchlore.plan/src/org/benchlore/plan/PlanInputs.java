@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 import org.benchlore.model.Access;
 import org.benchlore.model.Need;
@@ -115,7 +116,8 @@ final class PlanInputs {
         var machines = procedure.getApplicability().stream().map(it -> it.getMachine()).filter(it -> it != null).toList();
         if (!machines.isEmpty() && !book.ids(machines).contains(book.machine().getId())) {
             throw new PlanException("'" + id + "' is not for '" + book.machine().getId() + "' but for "
-                    + String.join(", ", book.ids(machines)) + "; choose another procedure", List.of(id, book.machine().getId()));
+                    + String.join(", ", book.ids(machines)) + "; choose another procedure",
+                    Stream.concat(Stream.of(id, book.machine().getId()), book.ids(machines).stream()).toList());
         }
         if (procedure.getStatus() == Status.DRAFT) {
             remarks.add("'" + title(id) + "' is a draft that nobody has reviewed.");

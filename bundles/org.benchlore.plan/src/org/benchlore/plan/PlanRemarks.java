@@ -77,8 +77,8 @@ final class PlanRemarks {
     private void late(List<PlanItem> items) {
         if (!problem.open().isEmpty()) {
             items.stream().filter(item -> item.part() == Part.BEFORE).forEach(item -> remarks.add("'" + item.title()
-                    + "' belongs before the strip, which has begun: if the job record shows that it was done, say so with"
-                    + " --done " + item.id() + "."));
+                    + "' belongs before the strip, which has begun: if the job record shows that it was done, tick it as"
+                    + " done, on the command line --done " + item.id() + "."));
         }
     }
 

@@ -16,6 +16,8 @@ public final class Ids {
     public static final String DESK_VIEW = BUNDLE + ".desk";
     /** View: torques, wrenches and sequences. */
     public static final String TORQUE_VIEW = BUNDLE + ".torque";
+    /** View: one plan for all that is to be done. */
+    public static final String PLAN_VIEW = BUNDLE + ".plan";
     /** View: what is wrong with files. */
     public static final String PROBLEMS_VIEW = BUNDLE + ".problems";
     /** View: what the program noted while it ran. */

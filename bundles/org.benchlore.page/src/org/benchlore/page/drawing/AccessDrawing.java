@@ -30,7 +30,7 @@ public final class AccessDrawing {
     private static final double GAP_Y = 48;
     private static final double MARGIN = 20;
     private static final double TYPE = 12;
-    private static final int LETTERS = 28;
+    private static final int LETTERS = 24;
     private static final double LEADING = 15;
 
     /** How an access stands in a plan. */

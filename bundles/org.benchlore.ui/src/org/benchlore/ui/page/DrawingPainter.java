@@ -41,9 +41,13 @@ final class DrawingPainter {
         if (shape instanceof Shape.Ring ring) {
             ring(ring);
         } else if (shape instanceof Shape.Dash dash) {
-            gc.setLineWidth(1);
-            gc.setLineDash(DASHES);
+            pen(1, true);
             gc.drawLine(x(dash.fromX()), y(dash.fromY()), x(dash.toX()), y(dash.toY()));
+        } else if (shape instanceof Shape.Line line) {
+            pen(line.line(), false);
+            gc.drawLine(x(line.fromX()), y(line.fromY()), x(line.toX()), y(line.toY()));
+        } else if (shape instanceof Shape.Box box) {
+            box(box);
         } else if (shape instanceof Shape.Label label) {
             label(label);
         }
@@ -53,10 +57,23 @@ final class DrawingPainter {
         int size = length(2 * ring.radius());
         int from = x(ring.x() - ring.radius());
         int above = y(ring.y() - ring.radius());
-        gc.setLineStyle(SWT.LINE_SOLID);
-        gc.setLineWidth(Math.max(1, length(ring.line())));
+        pen(ring.line(), false);
         gc.fillOval(from, above, size, size);
         gc.drawOval(from, above, size, size);
+    }
+
+    private void box(Shape.Box box) {
+        pen(box.line(), box.isDashed());
+        gc.fillRectangle(x(box.x()), y(box.y()), length(box.width()), length(box.height()));
+        gc.drawRectangle(x(box.x()), y(box.y()), length(box.width()), length(box.height()));
+    }
+
+    private void pen(double width, boolean isDashed) {
+        gc.setLineWidth(Math.max(1, length(width)));
+        gc.setLineStyle(SWT.LINE_SOLID);
+        if (isDashed) {
+            gc.setLineDash(DASHES);
+        }
     }
 
     private void label(Shape.Label label) {

@@ -87,7 +87,12 @@ public final class PageCanvas {
         layOut();
     }
 
-    void zoom(int percent) {
+    /**
+     * Shows the page in another size.
+     *
+     * @param percent size in per cent
+     */
+    public void zoom(int percent) {
         var old = fonts;
         fonts = new PageFonts(text, percent);
         layOut();

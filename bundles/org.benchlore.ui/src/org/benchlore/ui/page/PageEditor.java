@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.ui.page;
 
+import java.util.Optional;
+
 import org.benchlore.model.Address;
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.Keys;
@@ -8,6 +10,7 @@ import org.benchlore.ui.WindowThread;
 import org.benchlore.ui.edit.EditOpener;
 import org.benchlore.ui.look.Icons;
 import org.benchlore.ui.note.NoteMenu;
+import org.benchlore.ui.plan.PlanMenu;
 import org.benchlore.ui.search.SearchView;
 import org.benchlore.ui.session.LibrarySession;
 import org.benchlore.ui.session.SessionMemory;
@@ -97,6 +100,7 @@ public final class PageEditor extends EditorPart {
         if (((ElementInput) getEditorInput()).address().path().startsWith("notes/")) {
             NoteMenu.addTo(menu, getSite());
         }
+        PlanMenu.addTo(menu, getSite(), () -> Optional.of(((ElementInput) getEditorInput()).address()));
         canvas.control().setMenu(menu);
     }
 

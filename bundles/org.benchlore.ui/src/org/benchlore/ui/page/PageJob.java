@@ -1,16 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.ui.page;
 
-import java.io.ByteArrayInputStream;
-import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-import org.benchlore.edit.media.MediaException;
-import org.benchlore.edit.media.MediaShelf;
 import org.benchlore.model.Kind;
 import org.benchlore.model.Titled;
 import org.benchlore.page.Block;
@@ -24,7 +19,6 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.osgi.util.NLS;
-import org.eclipse.swt.SWTException;
 import org.eclipse.swt.graphics.ImageData;
 
 /** Makes the page of an element away from the window's thread; only the latest wish is met. */
@@ -97,8 +91,8 @@ final class PageJob extends Job {
         }
         var page = opened.library().pages().of(top.get());
         var row = entry.get().row();
-        return new Made(page, row.map(Row::title).orElse(page.title()), row.map(Row::kind), pictures(page, library.root()),
-                inner(library, input, now.inner()));
+        return new Made(page, row.map(Row::title).orElse(page.title()), row.map(Row::kind),
+                PagePictures.of(page, library.root()), inner(library, input, now.inner()));
     }
 
     private static Made message(ElementInput input, String words) {
@@ -109,26 +103,5 @@ final class PageJob extends Job {
     private static String inner(Library library, ElementInput input, String id) {
         return id.isEmpty() ? "" : library.element(new org.benchlore.model.Address(input.address().path(), id))
                 .filter(Titled.class::isInstance).map(element -> ((Titled) element).getTitle()).orElse("");
-    }
-
-    private static Map<String, ImageData> pictures(Page page, Path root) {
-        var pictures = new HashMap<String, ImageData>();
-        var shelf = new MediaShelf(root);
-        for (var block : page.blocks()) {
-            if (block instanceof Block.Picture picture) {
-                picture(shelf, picture.file()).ifPresent(data -> pictures.put(picture.file(), data));
-            }
-        }
-        return pictures;
-    }
-
-    /** Cleaned before it is shown, since a library may come from anywhere; one that cannot be shown leaves a frame. */
-    private static Optional<ImageData> picture(MediaShelf shelf, String file) {
-        try {
-            return Optional.of(new ImageData(new ByteArrayInputStream(shelf.shown(file))));
-        } catch (MediaException | SWTException | IllegalArgumentException e) {
-            System.getLogger(PageJob.class.getName()).log(System.Logger.Level.WARNING, "No picture can be read: " + file, e);
-            return Optional.empty();
-        }
     }
 }

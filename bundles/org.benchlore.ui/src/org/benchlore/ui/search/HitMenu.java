@@ -10,6 +10,7 @@ import org.benchlore.model.Kind;
 import org.benchlore.search.Hit;
 import org.benchlore.ui.edit.EditOpener;
 import org.benchlore.ui.note.NoteMenu;
+import org.benchlore.ui.plan.PlanMenu;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
@@ -33,6 +34,7 @@ final class HitMenu {
                 item.setEnabled(isFor(hits.selected(), any.contains(item)));
             }
         });
+        PlanMenu.addTo(menu, site, () -> hits.selected().map(hit -> hit.row().address()));
         hits.control().setMenu(menu);
     }
 

@@ -9,6 +9,7 @@ import org.benchlore.ui.Keys;
 import org.benchlore.ui.WindowThread;
 import org.benchlore.ui.edit.EditOpener;
 import org.benchlore.ui.page.PageOpener;
+import org.benchlore.ui.plan.PlanMenu;
 import org.benchlore.ui.session.LibrarySession;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -78,6 +79,7 @@ public final class TreeView extends ViewPart {
                 item.setEnabled(nodes.selected().isPresent());
             }
         });
+        PlanMenu.addTo(menu, getSite(), nodes::selected);
     }
 
     private void item(Menu menu, String words, Consumer<Address> action) {

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: EPL-2.0
+package org.benchlore.ui.plan;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
+
+import org.benchlore.store.Catalogue;
+import org.benchlore.store.Row;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.widgets.Composite;
+
+/** Where unit and work are picked and ticks say where the machine stands; every change is told at once. */
+final class PlanForm {
+
+    private static final int USUAL_WIDTH = 300;
+
+    private final ScrolledComposite scroll;
+    private final Composite column;
+    private final PickField subject;
+    private final PickField work;
+    private final LineTable picked;
+    private final LineTable open;
+    private final LineTable done;
+    private final Supplier<Optional<Catalogue>> catalogue;
+    private volatile String subjectId = "";
+
+    /** Makes it; what is picked goes to {@code change} as a change of what is wanted. */
+    PlanForm(Composite parent, Supplier<Optional<Catalogue>> catalogue, Consumer<UnaryOperator<Wanted>> change) {
+        this.catalogue = catalogue;
+        scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
+        scroll.setExpandHorizontal(true);
+        scroll.setExpandVertical(true);
+        scroll.setShowFocusedControl(true);
+        column = new Composite(scroll, SWT.NONE);
+        GridLayoutFactory.fillDefaults().margins(6, 6).spacing(4, 3).applyTo(column);
+        subject = new PickField(column, "plan.subject",
+                new PickField.Names(Messages.subject, Messages.subjectHint), true,
+                typed -> find(all -> PickFinder.subjects(all, typed)), this::fit,
+                row -> change.accept(it -> it.on(row.id())));
+        work = new PickField(column, "plan.work", new PickField.Names(Messages.work, Messages.workHint), false,
+                typed -> find(all -> PickFinder.work(all, typed, subjectId)), this::fit,
+                row -> change.accept(it -> it.adding(row.id())));
+        picked = new LineTable(column, "plan.picked", Messages.picked, SWT.NONE);
+        open = new LineTable(column, "plan.open", Messages.openAlready, SWT.CHECK);
+        done = new LineTable(column, "plan.done", Messages.doneAlready, SWT.CHECK);
+        listen(change);
+    }
+
+    private void listen(Consumer<UnaryOperator<Wanted>> change) {
+        picked.onRemove(id -> change.accept(it -> it.removing(id)));
+        open.onTick((id, isOpen) -> change.accept(it -> it.opened(id, isOpen)));
+        done.onTick((id, isDone) -> change.accept(it -> it.done(id, isDone)));
+        scroll.setContent(column);
+        scroll.addListener(SWT.Resize, event -> fit());
+        column.addListener(SWT.Dispose, event -> {
+            subject.dispose();
+            work.dispose();
+        });
+    }
+
+    private List<Row> find(Function<Catalogue, List<Row>> finder) {
+        return catalogue.get().map(finder).orElse(List.of());
+    }
+
+    /** Puts the cursor where something is still to be picked. */
+    void focus() {
+        (subject.isPicked() ? work : subject).focus();
+    }
+
+    /** Empties the fields and puts the cursor into the first one. */
+    void clear() {
+        subject.keep("");
+        subject.focus();
+    }
+
+    void show(Wanted wanted, Planned planned) {
+        subjectId = wanted.subject();
+        subject.keep(planned.subject());
+        boolean resized = picked.show(planned.work(), List.of());
+        resized |= open.show(planned.accesses(), wanted.open());
+        resized |= done.show(planned.doable(), wanted.done());
+        if (resized) {
+            fit();
+        }
+    }
+
+    private void fit() {
+        int width = scroll.getClientArea().width;
+        scroll.setMinSize(column.computeSize(width > 0 ? width : USUAL_WIDTH, SWT.DEFAULT));
+        column.layout(true, true);
+    }
+}
