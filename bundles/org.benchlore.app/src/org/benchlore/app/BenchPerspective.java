@@ -19,6 +19,7 @@ public final class BenchPerspective implements IPerspectiveFactory {
         var above = layout.createFolder("above", IPageLayout.TOP, SEARCH_HEIGHT, pages);
         above.addView(Ids.SEARCH_VIEW);
         above.addPlaceholder(Ids.DESK_VIEW);
+        above.addPlaceholder(Ids.DIAGNOSE_VIEW);
         above.addPlaceholder(Ids.TORQUE_VIEW);
         above.addPlaceholder(Ids.PLAN_VIEW);
         var below = layout.createFolder("below", IPageLayout.BOTTOM, ABOVE_PROBLEMS, pages);

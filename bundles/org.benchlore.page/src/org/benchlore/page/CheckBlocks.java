@@ -13,9 +13,12 @@ import org.benchlore.page.Block.Numbered;
 final class CheckBlocks {
 
     private final Sheet sheet;
+    private final boolean typed;
 
-    CheckBlocks(Sheet sheet) {
+    /** Makes it; where answers are typed, each check says how. */
+    CheckBlocks(Sheet sheet, boolean typed) {
         this.sheet = sheet;
+        this.typed = typed;
     }
 
     void write(Checks checks) {
@@ -42,7 +45,9 @@ final class CheckBlocks {
                     Spans.before("speaks for ", DiagnosisPage.links(result.points())),
                     Spans.before("speaks against ", DiagnosisPage.links(result.against())))));
         }
-        lines.add(Spans.of("Answer it by: --answer " + check.id() + "=RESULT"));
+        if (typed) {
+            lines.add(Spans.of("Answer it by: --answer " + check.id() + "=RESULT"));
+        }
         sheet.bullets(lines.stream().filter(line -> !line.isEmpty()).toList());
     }
 

@@ -36,6 +36,20 @@ public final class DiagnosisPage {
      * @return its page; the caution stands last
      */
     public Page of(Assessment answer) {
+        return page(answer, true);
+    }
+
+    /**
+     * Makes the page for a window that takes answers by itself: it does not say how to type them.
+     *
+     * @param answer the answer
+     * @return its page; the caution stands last
+     */
+    public Page onScreen(Assessment answer) {
+        return page(answer, false);
+    }
+
+    private Page page(Assessment answer, boolean typed) {
         var sheet = new Sheet();
         var title = "What may be wrong: " + answer.about().title();
         sheet.heading(1, title);
@@ -47,7 +61,7 @@ public final class DiagnosisPage {
         unknown(sheet, answer);
         causes(sheet, answer);
         ruledOut(sheet, answer);
-        new CheckBlocks(sheet).write(answer.checks());
+        new CheckBlocks(sheet, typed).write(answer.checks());
         answer.ladder().ifPresent(new LadderBlocks(sheet)::write);
         answer.chain().filter(chain -> !answer.isKnown() || answer.ladder().isPresent()).ifPresent(chain -> chain(sheet, chain));
         sheet.banner(Tone.CAUTION, Assessment.CAUTION);

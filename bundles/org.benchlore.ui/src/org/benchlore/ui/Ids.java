@@ -14,6 +14,8 @@ public final class Ids {
     public static final String SEARCH_VIEW = BUNDLE + ".search";
     /** View: what waits to be sorted, joined and confirmed. */
     public static final String DESK_VIEW = BUNDLE + ".desk";
+    /** View: what may be wrong with a machine. */
+    public static final String DIAGNOSE_VIEW = BUNDLE + ".diagnose";
     /** View: torques, wrenches and sequences. */
     public static final String TORQUE_VIEW = BUNDLE + ".torque";
     /** View: one plan for all that is to be done. */

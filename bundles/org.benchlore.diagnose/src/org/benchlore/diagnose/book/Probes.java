@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 
 import org.benchlore.diagnose.Named;
 import org.benchlore.model.Access;
@@ -114,7 +115,8 @@ public final class Probes {
         for (var step : steps) {
             var opens = names(accesses);
             opens.add(named.address().toString());
-            library.addressOf(step).map(address -> new Probe(address, named, text(step.getText()), outcomes(step), opens,
+            var text = text(step.getText(), work.getSteps());
+            library.addressOf(step).map(address -> new Probe(address, named, text, outcomes(step), opens,
                     1, Math.max(0, minutes - steps.size()), written != null, named(accesses))).ifPresent(probe -> {
                         all.add(probe);
                         if (!CHANGES.contains(procedure.getKind())) {
@@ -146,7 +148,7 @@ public final class Probes {
             return;
         }
         var accesses = openings.of((Component) cause.eContainer());
-        var probe = new Probe(address, new Named(address, MachineBook.title(cause)), text(cause.getCheckText()),
+        var probe = new Probe(address, new Named(address, MachineBook.title(cause)), text(cause.getCheckText(), List.of()),
                 List.of(new Probe.Outcome(YES, YES, Set.of(address), Set.of()),
                         new Probe.Outcome(NO, NO, Set.of(), Set.of(address))),
                 names(accesses), weights.of(WeightKind.CHECK_MINUTES), 0, false, named(accesses));
@@ -156,9 +158,11 @@ public final class Probes {
         }
     }
 
-    /** A text without the marks around what it names. */
-    static String text(String text) {
-        return text == null ? "" : TextReferences.FORM.matcher(text)
-                .replaceAll(match -> match.group(2).replace('-', ' ')).strip();
+    /** A text as it is read: steps of the same work by their numbers, all else by its title. */
+    private String text(String text, List<Step> steps) {
+        var numbered = text == null ? "" : TextReferences.FORM.matcher(text).replaceAll(match -> Matcher.quoteReplacement(
+                steps.stream().filter(step -> match.group(2).equals(step.getId())).findFirst()
+                        .map(step -> "step " + (steps.indexOf(step) + 1)).orElse(match.group())));
+        return TextReferences.plain(numbered, library.catalogue()).strip();
     }
 }
