@@ -6,6 +6,7 @@ import java.util.Optional;
 
 import org.benchlore.ui.edit.EditorRoom;
 import org.benchlore.ui.look.Appearance;
+import org.benchlore.ui.session.Checking;
 import org.benchlore.ui.session.LibrarySession;
 import org.benchlore.ui.session.SessionMemory;
 import org.benchlore.ui.status.StatusItems;
@@ -48,8 +49,9 @@ final class ApplicationWindowAdvisor extends WorkbenchWindowAdvisor {
         window.getService(Appearance.class).follow();
         new WindowKeeper(window, session).start();
         EditorRoom.watch(window.getActivePage());
-        new StatusItems(session).fill(getWindowConfigurer().getActionBarConfigurer().getStatusLineManager());
-        getWindowConfigurer().getActionBarConfigurer().getStatusLineManager().update(true);
+        var line = getWindowConfigurer().getActionBarConfigurer().getStatusLineManager();
+        new StatusItems(session, window.getService(Checking.class)).fill(line);
+        line.update(true);
         window.getShell().getDisplay().asyncExec(() -> begin(window));
     }
 

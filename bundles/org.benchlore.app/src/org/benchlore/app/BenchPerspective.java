@@ -10,7 +10,7 @@ public final class BenchPerspective implements IPerspectiveFactory {
 
     private static final float LIBRARY_WIDTH = 0.25f;
     private static final float SEARCH_HEIGHT = 0.46f;
-    private static final float ABOVE_PROBLEMS = 0.81f;
+    private static final float ABOVE_PROBLEMS = 0.64f;
 
     @Override
     public void createInitialLayout(IPageLayout layout) {

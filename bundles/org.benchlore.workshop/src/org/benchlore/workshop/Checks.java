@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -25,6 +26,7 @@ public final class Checks {
     private final Library library;
     private final Checker checker;
     private final List<Consumer<Report>> listeners = new CopyOnWriteArrayList<>();
+    private volatile Executor taker = Runnable::run;
 
     Checks(Library library, Supplier<LocalDate> today) {
         this.library = library;
@@ -72,8 +74,17 @@ public final class Checks {
         return () -> listeners.remove(listener);
     }
 
+    /**
+     * From now on changes are looked at by an executor instead of the thread that makes them, which need not wait then.
+     *
+     * @param executor runs what it is given one after the other, in order
+     */
+    public void takeInBy(Executor executor) {
+        taker = executor;
+    }
+
     private void changed(Changes changes) {
-        told(checker.changed(changes));
+        taker.execute(() -> told(checker.changed(changes)));
     }
 
     private Report told(Report report) {

@@ -35,7 +35,7 @@ public final class EditOpener {
     }
 
     /**
-     * Opens the editor of an element; that of the file, if it is an inner one.
+     * Opens the editor of an element; that of the file at its place, if it is an inner one.
      *
      * @param address where the element stands
      */
@@ -44,7 +44,16 @@ public final class EditOpener {
             var title = sessions.library().catalogue().entry(address.path()).flatMap(entry -> entry.row())
                     .map(Row::title).orElse(address.id());
             open(sessions, address.path(), title);
+            sessions.find(address.path()).ifPresent(session -> reveal(session, address));
         });
+    }
+
+    private void reveal(EditSession session, Address address) {
+        var inner = address.id().equals(session.element().getId()) ? null
+                : session.element().eResource().getEObject(address.id());
+        if (inner != null && page.getActiveEditor() instanceof FormEditor form) {
+            form.reveal(inner);
+        }
     }
 
     /**

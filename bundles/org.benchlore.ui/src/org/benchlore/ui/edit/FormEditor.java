@@ -187,13 +187,13 @@ public final class FormEditor extends EditorPart {
     }
 
     /**
-     * Selects an inner element in the outline.
+     * Selects an inner element in the outline, or the nearest one around it that stands there.
      *
      * @param inner an element of the working copy
      */
     public void reveal(EObject inner) {
         refreshNow();
-        outline.ifPresent(part -> part.outline().select(inner));
+        outline.ifPresent(part -> part.outline().selectNearest(inner));
     }
 
     private void showHead() {

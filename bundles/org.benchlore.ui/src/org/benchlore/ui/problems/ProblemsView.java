@@ -1,106 +1,124 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.ui.problems;
 
-import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 import org.benchlore.model.Address;
-import org.benchlore.store.FileProblem;
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.Keys;
-import org.benchlore.ui.look.Icons;
-import org.benchlore.ui.page.PageOpener;
+import org.benchlore.ui.session.Checking;
 import org.benchlore.ui.session.LibrarySession;
-import org.benchlore.ui.session.Opened;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.layout.TableColumnLayout;
-import org.eclipse.jface.viewers.ColumnWeightData;
-import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Table;
-import org.eclipse.swt.widgets.TableColumn;
-import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.part.ViewPart;
 
-/** Lists what is wrong with the files of the library: where, and what to do. */
+/** Lists what is wrong with the library: files that cannot be read, and what the rules find; each with what to do. */
 public final class ProblemsView extends ViewPart {
 
+    private static final int FILTER_WIDTH = 180;
+    private static final int[] SHARES = {70, 30};
+    private static final int SASH = 6;
+    /** More than anybody reads; the filter leads to the others. */
+    private static final int MOST_SHOWN = 1000;
+
     private LibrarySession session;
+    private Checking checking;
+    private Text filter;
+    private Button silenced;
     private Label summary;
-    private Table table;
-    private Icons icons;
+    private ProblemTable table;
+    private RulePane rule;
     private Runnable unlisten = () -> { };
 
     @Override
     public void createPartControl(Composite parent) {
         session = getSite().getService(LibrarySession.class);
+        checking = getSite().getService(Checking.class);
         GridLayoutFactory.fillDefaults().margins(4, 2).spacing(0, 2).applyTo(parent);
-        summary = new Label(parent, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(summary);
-        createTable(parent);
-        unlisten = session.onChange(event -> show());
+        createHead(parent);
+        var sash = new SashForm(parent, SWT.HORIZONTAL);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+        table = new ProblemTable(sash);
+        rule = new RulePane(sash);
+        sash.setWeights(SHARES);
+        sash.setSashWidth(SASH);
+        actions();
+        var unlistenFiles = session.onChange(event -> show());
+        var unlistenRules = checking.onChange(this::show);
+        unlisten = () -> {
+            unlistenFiles.run();
+            unlistenRules.run();
+        };
         show();
     }
 
-    private void createTable(Composite parent) {
-        var frame = new Composite(parent, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(frame);
-        var layout = new TableColumnLayout();
-        frame.setLayout(layout);
-        table = new Table(frame, SWT.FULL_SELECTION | SWT.SINGLE | SWT.V_SCROLL);
-        table.setHeaderVisible(true);
-        table.setData(Ids.WIDGET_ID, "problems.table");
-        Keys.name(table, Messages.tableName);
-        icons = new Icons(table);
-        column(layout, Messages.columnPlace, 30);
-        column(layout, Messages.columnReason, 70);
-        table.addListener(SWT.DefaultSelection, event -> open((FileProblem) event.item.getData()));
+    private void createHead(Composite parent) {
+        var head = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(3).applyTo(head);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
+        filter = new Text(head, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+        filter.setMessage(Messages.filter);
+        filter.setData(Ids.WIDGET_ID, "problems.filter");
+        Keys.name(filter, Messages.filter);
+        GridDataFactory.fillDefaults().hint(FILTER_WIDTH, SWT.DEFAULT).applyTo(filter);
+        filter.addListener(SWT.Modify, event -> show());
+        Keys.on(filter, SWT.ARROW_DOWN, () -> table.table().setFocus());
+        silenced = new Button(head, SWT.CHECK);
+        silenced.setText(Messages.showSilenced);
+        silenced.setData(Ids.WIDGET_ID, "problems.silenced");
+        silenced.addListener(SWT.Selection, event -> show());
+        summary = new Label(head, SWT.NONE);
+        summary.setData(Ids.WIDGET_ID, "problems.summary");
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(summary);
     }
 
-    private void column(TableColumnLayout layout, String title, int weight) {
-        var column = new TableColumn(table, SWT.NONE);
-        column.setText(title);
-        layout.setColumnData(column, new ColumnWeightData(weight, 120, true));
+    private void actions() {
+        var actions = new ProblemActions(getSite());
+        table.onOpen(actions::open);
+        table.on('m', actions::mend);
+        table.on('s', actions::silence);
+        table.onSelect(this::showRule);
+        new ProblemMenu(table).fill(actions, getSite().getPage());
     }
 
     private void show() {
-        if (table.isDisposed()) {
+        if (table == null || table.table().isDisposed()) {
             return;
         }
-        var problems = session.current().map(Opened::problems).orElse(List.of());
-        summary.setText(summaryOf(problems.size()));
-        table.setRedraw(false);
-        table.removeAll();
-        problems.stream().sorted(Comparator.comparing(FileProblem::severity).thenComparing(FileProblem::path)
-                .thenComparing(FileProblem::line)).forEach(this::add);
-        table.setRedraw(true);
+        var found = checking.found();
+        var all = session.current().map(opened -> new ProblemRows(opened).of(found, silenced.getSelection()))
+                .orElse(List.of());
+        var shown = all.stream().filter(row -> row.matches(filter.getText())).limit(MOST_SHOWN).toList();
+        table.show(shown);
+        summary.setText(session.current().isEmpty() ? Messages.noLibrary : new Summary(found).of(all, shown));
+        summary.setToolTipText(summary.getText());
+        showRule();
     }
 
-    private String summaryOf(int count) {
-        if (session.current().isEmpty()) {
-            return Messages.noLibrary;
+    private void showRule() {
+        var row = table.selected();
+        rule.show(row, row.flatMap(one -> checking.found().flatMap(found ->
+                Optional.ofNullable(found.rules().get(one.rule())))));
+    }
+
+    @Override
+    public <T> T getAdapter(Class<T> adapter) {
+        if (adapter == Address.class) {
+            return adapter.cast(table.selected().map(ProblemRow::at).orElse(null));
         }
-        return count == 0 ? Messages.noProblems : count == 1 ? Messages.oneProblem : NLS.bind(Messages.problems, count);
-    }
-
-    private void add(FileProblem problem) {
-        var item = new TableItem(table, SWT.NONE);
-        item.setData(problem);
-        item.setImage(icons.named(problem.severity() == FileProblem.Severity.MISFIT ? "warning" : "error"));
-        item.setText(0, problem.line() > 0 ? problem.path() + ":" + problem.line() : problem.path());
-        item.setText(1, problem.reason());
-    }
-
-    private void open(FileProblem problem) {
-        new PageOpener(getSite().getPage(), session).open(new Address(problem.path(), problem.path()));
+        return super.getAdapter(adapter);
     }
 
     @Override
     public void setFocus() {
-        table.setFocus();
+        table.table().setFocus();
     }
 
     @Override

@@ -6,6 +6,8 @@ import org.eclipse.osgi.util.NLS;
 /** Words of this package. */
 final class Messages extends NLS {
 
+    public static String checking;
+    public static String checkingFailed;
     public static String closing;
     public static String opening;
     public static String openingFailed;

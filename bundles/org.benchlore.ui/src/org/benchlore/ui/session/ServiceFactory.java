@@ -43,6 +43,9 @@ public final class ServiceFactory extends AbstractServiceFactory {
         if (type == Editing.class) {
             return new Editing(locator.getService(LibrarySession.class), Display.getDefault()::asyncExec);
         }
+        if (type == Checking.class) {
+            return new Checking(locator.getService(LibrarySession.class), Display.getDefault()::asyncExec);
+        }
         if (type == PageHistory.class) {
             return new PageHistory();
         }

@@ -6,14 +6,18 @@ import org.eclipse.osgi.util.NLS;
 /** Words of this package. */
 final class Messages extends NLS {
 
+    public static String checking;
+    public static String counts;
+    public static String errors;
     public static String inventedTitle;
     public static String noLibrary;
     public static String noProblems;
     public static String nothingToTakeBack;
-    public static String oneProblem;
-    public static String problems;
+    public static String oneError;
+    public static String oneWarning;
     public static String product;
     public static String readOnly;
+    public static String warnings;
     public static String windowTitle;
     public static String windowTitleInvented;
 
