@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.plan.search;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -137,8 +140,32 @@ final class Obstacles {
     }
 
     static PlanException unknown(PlanProblem problem) {
+        var circle = closingCircle(problem);
+        if (!circle.isEmpty()) {
+            return new PlanException("These ask for each other after closing: " + String.join(", ", circle)
+                    + "; take one 'after closing' or 'before' out", circle);
+        }
         var ids = problem.targets().stream().map(Target::id).toList();
         return new PlanException("No plan was found for " + String.join(", ", ids)
                 + "; look at the needs of its ways and accesses", ids);
+    }
+
+    /** Closing works that ask for themselves by way of others. */
+    private static List<String> closingCircle(PlanProblem problem) {
+        var asks = new TreeMap<String, List<String>>();
+        problem.closings().forEach(closing -> asks.put(closing.id(), closing.closing()));
+        return asks.keySet().stream().filter(id -> reached(id, asks).contains(id)).toList();
+    }
+
+    private static Set<String> reached(String from, Map<String, List<String>> asks) {
+        var found = new LinkedHashSet<String>();
+        var next = new ArrayDeque<>(asks.getOrDefault(from, List.of()));
+        while (!next.isEmpty()) {
+            var id = next.pop();
+            if (found.add(id)) {
+                next.addAll(asks.getOrDefault(id, List.of()));
+            }
+        }
+        return found;
     }
 }

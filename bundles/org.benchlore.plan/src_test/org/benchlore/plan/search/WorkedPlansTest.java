@@ -156,6 +156,16 @@ class WorkedPlansTest {
     }
 
     @Test
+    void closingWorksThatAskForEachOtherAreNamed() {
+        var target = new Target("renew", List.of(new Option("way", 1, List.of())), List.of(), List.of("teach"));
+        var closings = List.of(new ClosingWork("reset", 1, List.of("teach")), new ClosingWork("teach", 1, List.of("reset")));
+        var refused = assertThrows(PlanException.class, () -> new PlanSearch(PlanSearch.USUAL_BRANCHES).solve(
+                new PlanProblem(List.of(), List.of(target), closings, List.of(), List.of())));
+        assertEquals(List.of("reset", "teach"), refused.elements());
+        assertTrue(refused.getMessage().contains("ask for each other after closing: reset, teach"), refused.getMessage());
+    }
+
+    @Test
     void aCircleThroughAnAlternativeIsNoErrorWhenThereIsAnotherWay() throws PlanException {
         var accesses = List.of(access("a", 1, 1, List.of("b", "guard")).node(), access("b", 1, 1, List.of("a")).node(), GUARD);
         assertEquals(List.of("guard", "a"), plan(accesses, List.of(target("t", 0, List.of(List.of("a")))), List.of()).openings());
