@@ -42,7 +42,7 @@ final class PlanForm {
         subject = new PickField(column, "plan.subject",
                 new PickField.Names(Messages.subject, Messages.subjectHint), true,
                 typed -> find(all -> PickFinder.subjects(all, typed)), this::fit,
-                row -> change.accept(it -> it.on(row.id())));
+                row -> takeSubject(row, change));
         work = new PickField(column, "plan.work", new PickField.Names(Messages.work, Messages.workHint), false,
                 typed -> find(all -> PickFinder.work(all, typed, subjectId)), this::fit,
                 row -> change.accept(it -> it.adding(row.id())));
@@ -62,6 +62,12 @@ final class PlanForm {
             subject.dispose();
             work.dispose();
         });
+    }
+
+    /** What is to be done is asked next. */
+    private void takeSubject(Row row, Consumer<UnaryOperator<Wanted>> change) {
+        change.accept(it -> it.on(row.id()));
+        work.focus();
     }
 
     private List<Row> find(Function<Catalogue, List<Row>> finder) {

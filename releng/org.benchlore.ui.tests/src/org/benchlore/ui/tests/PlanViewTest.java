@@ -123,6 +123,13 @@ class PlanViewTest {
     }
 
     @Test
+    void theCursorGoesToTheWorkOnceTheUnitIsPicked() {
+        pick("plan.subject", "lorry 17");
+        window.waitUntil("the cursor is in the work", window.find("plan.work", Text.class)::isFocusControl);
+        assertTrue(window.find("plan.subject", Text.class).getText().startsWith("Lorry 17"));
+    }
+
+    @Test
     void whatCanBeDoneIsInSightInASmallDarkWindow() {
         var appearance = PlatformUI.getWorkbench().getService(Appearance.class);
         var usual = window.shell().getSize();
