@@ -6,7 +6,6 @@ import java.util.function.Consumer;
 
 import org.benchlore.edit.EditSession;
 import org.benchlore.model.BookPackage.Literals;
-import org.benchlore.model.Machine;
 import org.benchlore.ui.edit.form.ClipKeys;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
@@ -25,9 +24,9 @@ final class MachineOutline {
         this.splitHours = splitHours;
     }
 
-    static OutlinePart create(Composite parent, Machine machine, Optional<EditSession> session, ClipKeys clips,
+    static OutlinePart create(Composite parent, MachineShape shape, Optional<EditSession> session, ClipKeys clips,
             Consumer<String> say, Runnable focusForm, Runnable splitHours) {
-        var part = new OutlinePart(parent, new MachineShape(machine), clips);
+        var part = new OutlinePart(parent, shape, clips);
         session.map(open -> new MachineEdits(open, part.outline(), say, focusForm)).ifPresent(actions ->
                 new MachineOutline(part, actions, splitHours).start());
         return part;

@@ -4,6 +4,7 @@ package org.benchlore.ui.edit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 import org.benchlore.model.Access;
@@ -19,8 +20,11 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.osgi.util.NLS;
 
-/** A machine with its components and their causes, its accesses with strip and refit, and its chains. */
-record MachineShape(Machine root) implements OutlineShape {
+/**
+ * A machine with its components and their causes, its accesses with strip and refit, and its chains; {@code plain} puts
+ * titles in the place of references.
+ */
+record MachineShape(Machine root, UnaryOperator<String> plain) implements OutlineShape {
 
     private static final List<EReference> LISTS = List.of(Literals.MACHINE__COMPONENTS, Literals.MACHINE__ACCESSES,
             Literals.MACHINE__FUNCTIONS);
@@ -50,7 +54,7 @@ record MachineShape(Machine root) implements OutlineShape {
             return named(work, work.eContainmentFeature() == Literals.ACCESS__STRIP ? Messages.strip : Messages.refit);
         }
         if (node instanceof Step step) {
-            return OutlineShape.words(step);
+            return OutlineShape.words(step, plain);
         }
         return node instanceof Titled titled
                 ? titled.getTitle() == null || titled.getTitle().isBlank() ? Messages.stepEmpty : titled.getTitle()

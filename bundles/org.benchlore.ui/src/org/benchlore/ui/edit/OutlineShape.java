@@ -3,6 +3,7 @@ package org.benchlore.ui.edit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 import org.benchlore.model.Step;
 import org.benchlore.model.TopElement;
@@ -29,10 +30,10 @@ interface OutlineShape {
     /** What is read out of the outline as a whole. */
     String name();
 
-    /** Number and first line of a step. */
-    static String words(Step step) {
+    /** Number and first line of a step, titles in the place of references. */
+    static String words(Step step, UnaryOperator<String> plain) {
         int number = ((List<?>) step.eContainer().eGet(step.eContainmentFeature())).indexOf(step) + 1;
-        var text = step.getText() == null ? "" : step.getText().strip().lines().findFirst().orElse("");
+        var text = step.getText() == null ? "" : plain.apply(step.getText()).strip().lines().findFirst().orElse("");
         return number + ". " + (text.isEmpty() ? Messages.stepEmpty : text);
     }
 }

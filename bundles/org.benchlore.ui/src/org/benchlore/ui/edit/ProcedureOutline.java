@@ -6,7 +6,6 @@ import java.util.Optional;
 
 import org.benchlore.edit.EditSession;
 import org.benchlore.edit.Sessions;
-import org.benchlore.model.Procedure;
 import org.benchlore.ui.edit.form.ClipKeys;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
@@ -28,10 +27,10 @@ final class ProcedureOutline {
         this.splitHours = splitHours;
     }
 
-    static OutlinePart create(Composite parent, Procedure procedure, Optional<EditSession> session,
+    static OutlinePart create(Composite parent, ProcedureShape shape, Optional<EditSession> session,
             Optional<Sessions> sessions, ClipKeys clips, Runnable splitHours) {
-        var part = new OutlinePart(parent, new ProcedureShape(procedure), clips);
-        session.map(open -> new StepEdits(open, procedure, part.outline())).ifPresent(actions ->
+        var part = new OutlinePart(parent, shape, clips);
+        session.map(open -> new StepEdits(open, shape.root(), part.outline())).ifPresent(actions ->
                 new ProcedureOutline(part, actions, sessions, splitHours).start());
         return part;
     }

@@ -3,6 +3,7 @@ package org.benchlore.ui.edit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 import org.benchlore.model.Procedure;
 import org.benchlore.model.Step;
@@ -11,8 +12,8 @@ import org.benchlore.store.ElementTitle;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.osgi.util.NLS;
 
-/** A procedure with its ways and their steps. */
-record ProcedureShape(Procedure root) implements OutlineShape {
+/** A procedure with its ways and their steps; {@code plain} puts titles in the place of references. */
+record ProcedureShape(Procedure root, UnaryOperator<String> plain) implements OutlineShape {
 
     @Override
     public List<EObject> children(EObject node) {
@@ -26,7 +27,7 @@ record ProcedureShape(Procedure root) implements OutlineShape {
             int number = root.getWays().indexOf(way) + 1;
             return way.getTitle() == null ? NLS.bind(Messages.wayNumber, number) : way.getTitle();
         }
-        return node instanceof Step step ? OutlineShape.words(step) : ElementTitle.of(root);
+        return node instanceof Step step ? OutlineShape.words(step, plain) : ElementTitle.of(root);
     }
 
     @Override

@@ -4,11 +4,15 @@ package org.benchlore.ui.tests;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
+import java.util.stream.Stream;
+
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -35,6 +39,18 @@ class EditProcedureTest extends EditorTest {
         window.waitUntil("it is second", () -> tree.getSelection()[0].getText().startsWith("2. Mark the lie"));
         var text = saved();
         assertTrue(text.indexOf("step-uder") < text.indexOf("step-m3tb"));
+    }
+
+    private static Stream<TreeItem> all(TreeItem item) {
+        return Stream.concat(Stream.of(item), Arrays.stream(item.getItems()).flatMap(EditProcedureTest::all));
+    }
+
+    @Test
+    void theOutlineSaysTitlesWhereTheTextRefersToElements() {
+        var tree = window.find("form.outline", Tree.class);
+        var steps = Arrays.stream(tree.getItems()).flatMap(EditProcedureTest::all).map(TreeItem::getText).toList();
+        assertTrue(steps.stream().anyMatch(step -> step.contains("New Seal ring between actuator and take-off, a film of")),
+                steps.toString());
     }
 
     @Test
