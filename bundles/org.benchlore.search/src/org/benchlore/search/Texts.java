@@ -8,13 +8,17 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
+import org.benchlore.model.GlossaryEntry;
 import org.benchlore.model.Titled;
 import org.benchlore.model.TopElement;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 
-/** Every text of an element that people wrote, its title and symptoms apart. A new attribute needs no line here. */
+/**
+ * Every text of an element that people wrote, its title and symptoms apart. A new attribute needs no line here. Words
+ * of the glossary that nobody explained are left out: they lead to other elements and say nothing themselves.
+ */
 final class Texts {
 
     private static final Set<String> SEPARATE = Set.of("id", "title", "symptoms", "reviewedHash", "file");
@@ -25,6 +29,9 @@ final class Texts {
         var texts = new ArrayList<String>();
         add(top, texts);
         top.eAllContents().forEachRemaining(inner -> {
+            if (inner instanceof GlossaryEntry entry && entry.getText() == null) {
+                return;
+            }
             if (inner instanceof Titled titled && titled.getTitle() != null) {
                 texts.add(titled.getTitle());
             }

@@ -7,7 +7,8 @@ import org.benchlore.store.Row;
 
 /**
  * How much more a hit is worth by its kind and status, in per cent: what was proved before what is suspected, what
- * people look for at the bench before lists (a glossary holds every word), withdrawn last. Common practice, no source; the order is what matters.
+ * people look for at the bench before lists (a glossary explains words, the work is elsewhere), withdrawn last. Common
+ * practice, no source; the order is what matters.
  */
 final class Weights {
 
