@@ -20,6 +20,8 @@ public final class Ids {
     public static final String TORQUE_VIEW = BUNDLE + ".torque";
     /** View: one plan for all that is to be done. */
     public static final String PLAN_VIEW = BUNDLE + ".plan";
+    /** View: the jobs of the shop. */
+    public static final String JOBS_VIEW = BUNDLE + ".jobs";
     /** View: what is wrong with files. */
     public static final String PROBLEMS_VIEW = BUNDLE + ".problems";
     /** View: what the program noted while it ran. */

@@ -7,11 +7,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
+import org.benchlore.edit.References;
 import org.benchlore.edit.SaveResult;
 import org.benchlore.model.BookFactory;
+import org.benchlore.model.BookPackage.Literals;
 import org.benchlore.model.JobRecord;
 import org.benchlore.model.Kind;
 import org.benchlore.model.Person;
+import org.benchlore.model.Procedure;
 import org.benchlore.model.Round;
 import org.benchlore.model.RoundKind;
 import org.benchlore.model.Shop;
@@ -62,7 +65,7 @@ public final class PlannedJob {
             throw new LibraryException("A job is done on one unit: plan for a unit, not for a machine.");
         }
         var job = record(plan);
-        senior.ifPresent(name -> job.getRounds().add(signed(plan, name)));
+        job.getRounds().add(first(plan, senior));
         try (var session = opened.sessions().resume(job, Optional.empty())) {
             if (session.save() instanceof SaveResult.Stopped stopped) {
                 throw new LibraryException(stopped.conflict().sentence());
@@ -80,13 +83,15 @@ public final class PlannedJob {
     }
 
     /** What was looked through stands with the name, since the record is read when the plan is gone. */
-    private static Round signed(Plan plan, String name) {
+    private Round first(Plan plan, Optional<String> senior) {
         var round = BookFactory.eINSTANCE.createRound();
         round.setId("round-1");
         round.setKind(RoundKind.STRIP);
         round.setDate(plan.request().today());
-        round.setText("Looked through before work by " + name + ": " + plan.items().stream()
-                .filter(item -> item.proof().isEmpty()).map(PlanItem::title).collect(Collectors.joining("; ")) + ".");
+        plan.procedures().forEach(procedure -> opened.library().addressOf(procedure).ifPresent(address ->
+                round.getPlanned().add((Procedure) References.to(Literals.PROCEDURE, address))));
+        senior.ifPresent(name -> round.setText("Looked through before work by " + name + ": " + plan.items().stream()
+                .filter(item -> item.proof().isEmpty()).map(PlanItem::title).collect(Collectors.joining("; ")) + "."));
         return round;
     }
 

@@ -44,17 +44,29 @@ public final class ShopWrenches {
      * @return none if the library has no shop, or its shop no such tool
      */
     public WrenchRack rack() {
-        var wrenches = new ArrayList<Wrench>();
-        library.top(Kind.SHOP.word()).filter(Shop.class::isInstance).map(Shop.class::cast)
-                .ifPresent(shop -> shop.getSites().forEach(site -> add(shop, site, wrenches)));
-        return new WrenchRack(wrenches);
+        return new WrenchRack(held().stream().map(HeldWrench::wrench).toList());
     }
 
-    private void add(Shop shop, Site site, List<Wrench> wrenches) {
+    /**
+     * Returns the same wrenches with where they stand, for who writes down which of them was used.
+     *
+     * @return in the order in which the shop names them
+     */
+    public List<HeldWrench> held() {
+        var held = new ArrayList<HeldWrench>();
+        library.top(Kind.SHOP.word()).filter(Shop.class::isInstance).map(Shop.class::cast)
+                .ifPresent(shop -> shop.getSites().forEach(site -> held.addAll(held(shop, site))));
+        return List.copyOf(held);
+    }
+
+    private List<HeldWrench> held(Shop shop, Site site) {
+        var held = new ArrayList<HeldWrench>();
         for (var holding : site.getTools()) {
             library.resolve(holding.getTool()).filter(Tool.class::isInstance).map(Tool.class::cast)
-                    .flatMap(tool -> wrench(shop, site, holding, tool)).ifPresent(wrenches::add);
+                    .ifPresent(tool -> wrench(shop, site, holding, tool).ifPresent(wrench -> held.add(new HeldWrench(
+                            library.addressOf(holding), library.addressOf(tool).orElseThrow(), wrench))));
         }
+        return held;
     }
 
     private static Optional<Wrench> wrench(Shop shop, Site site, ToolHolding holding, Tool tool) {

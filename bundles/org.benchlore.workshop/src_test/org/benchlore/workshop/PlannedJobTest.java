@@ -61,7 +61,10 @@ class PlannedJobTest {
         var file = jobs.start(plan("lorry-17"), Optional.empty());
         assertEquals(JobState.OPEN, job(file).getState());
         assertEquals(DAY, job(file).getOpened());
-        assertTrue(job(file).getRounds().isEmpty());
+        var round = job(file).getRounds().get(0);
+        assertEquals(List.of("renew-pto-actuator", "renew-pto-clutch-pack"), round.getPlanned().stream()
+                .map(it -> open.library().addressOf(it).orElseThrow().id()).toList(), "its card is planned from these");
+        assertTrue(round.getDone().isEmpty() && round.getText() == null, "nothing is done and nobody has signed");
         assertTrue(open.library().catalogue().byId(job(file).getId()).isPresent());
     }
 

@@ -104,4 +104,40 @@ class ShopWrenchesTest {
         change("tools/torque-wrench-5-25.xmi", "    rangeFrom=\"5 N·m\"\n", "");
         assertEquals(2, rack().wrenches().size());
     }
+
+    private Optional<String> problem(String wrench, double newtonMetres) throws Exception {
+        try (var open = new Workshop(Places.below(home.resolve("user"))).open(folder, Use.LOOK_UP,
+                new NullProgressMonitor())) {
+            var held = new ShopWrenches(open.library()).held();
+            return held.stream().filter(one -> one.wrench().name().contains(wrench)).findFirst().orElseThrow()
+                    .problem(newtonMetres, LocalDate.of(2026, 11, 25), held);
+        }
+    }
+
+    @Test
+    void aWrenchThatFitsIsTaken() throws Exception {
+        assertEquals(Optional.empty(), problem("W-2100-1", 45));
+    }
+
+    @Test
+    void oneWhoseCalibrationIsOverIsRefusedAndAnotherNamed() throws Exception {
+        change("shop.xmi", "calibrationDue=\"2027-03-16\"", "calibrationDue=\"2026-03-16\"");
+        var refused = problem("W-6032-1", 75).orElseThrow();
+        assertTrue(refused.contains("ended on 2026-03-16; have it calibrated first") && refused.contains("Take Torque wrench 20 to 100"),
+                refused);
+    }
+
+    @Test
+    void whereNoWrenchFitsThatIsSaid() throws Exception {
+        assertTrue(problem("W-2100-1", 800).orElseThrow().endsWith("No wrench of the shop fits."));
+    }
+
+    @Test
+    void aWrenchIsKnownByItsPlaceInTheShopsFile() throws Exception {
+        try (var open = new Workshop(Places.below(home.resolve("user"))).open(folder, Use.LOOK_UP,
+                new NullProgressMonitor())) {
+            var first = new ShopWrenches(open.library()).held().get(0);
+            assertEquals("shop.xmi#holding-x8z9 torque-wrench-5-25", first.holding().orElseThrow() + " " + first.tool().id());
+        }
+    }
 }

@@ -10,6 +10,8 @@ import org.benchlore.edit.Sessions;
 import org.benchlore.model.Address;
 import org.benchlore.model.BookPackage.Literals;
 import org.benchlore.model.FieldNote;
+import org.benchlore.model.JobRecord;
+import org.benchlore.model.JobState;
 import org.benchlore.model.Kind;
 import org.benchlore.store.LibraryException;
 import org.benchlore.store.Row;
@@ -78,6 +80,9 @@ public final class EditOpener {
                 var session = sessions.create(kind, title, today.getYear());
                 if (session.element() instanceof FieldNote note) {
                     session.execute(session.edits().value(note, Literals.FIELD_NOTE__DATE, today));
+                } else if (session.element() instanceof JobRecord job) {
+                    session.execute(session.edits().value(job, Literals.JOB_RECORD__OPENED, today));
+                    session.execute(session.edits().value(job, Literals.JOB_RECORD__STATE, JobState.OPEN));
                 }
                 show(session);
             } catch (LibraryException e) {

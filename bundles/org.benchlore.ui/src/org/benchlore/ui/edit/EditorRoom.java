@@ -46,7 +46,7 @@ public final class EditorRoom implements IPartListener2 {
         if (Ids.FORM_EDITOR.equals(part.getId())) {
             shrink();
         } else if (part instanceof IEditorReference || Ids.SEARCH_VIEW.equals(part.getId())
-                || Ids.DESK_VIEW.equals(part.getId())) {
+                || Ids.DESK_VIEW.equals(part.getId()) || Ids.JOBS_VIEW.equals(part.getId())) {
             restore();
         }
     }

@@ -11,7 +11,6 @@ import org.benchlore.store.LibraryException;
 import org.benchlore.ui.Failures;
 import org.benchlore.ui.WindowThread;
 import org.benchlore.ui.edit.form.ClipKeys;
-import org.benchlore.ui.edit.form.FormPane;
 import org.benchlore.ui.edit.form.FormScope;
 import org.benchlore.ui.edit.form.Required;
 import org.benchlore.ui.edit.form.Unread;
@@ -24,7 +23,6 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.IEditorInput;
@@ -39,17 +37,14 @@ import org.eclipse.ui.part.EditorPart;
  */
 public final class FormEditor extends EditorPart {
 
-    private static final int[] SHARES = {34, 66};
-
     private Optional<EditSession> session = Optional.empty();
     private Optional<String> readOnly = Optional.empty();
-    private Optional<OutlinePart> outline = Optional.empty();
     private final Unread unread = new Unread(this::changed);
     private TopElement element;
     private FormScope scope;
     private ClipKeys clips;
     private FormHead head;
-    private DetailArea detail;
+    private EditorBody body;
     private WindowThread thread;
     private boolean isChangedOutside;
     private boolean isRefreshing;
@@ -91,11 +86,14 @@ public final class FormEditor extends EditorPart {
             InventedBand.create(parent);
         }
         head = new FormHead(parent, this::goToProblem);
-        createBody(parent);
+        body = EditorBody.create(parent, element, session, this, clips, scope, unread);
         Kind.of(element.eClass()).ifPresent(kind -> setTitleImage(new Icons(parent).of(kind)));
         EditHandlers.install(getEditorSite(), session, unread, this::refreshNow);
         var stopSession = session.map(open -> open.onEvent(event -> thread.run(() -> happened(event))));
-        var stopLibrary = library.onChange(event -> scope.forgetOthers());
+        var stopLibrary = library.onChange(event -> {
+            scope.forgetOthers();
+            thread.run(body::libraryChanged);
+        });
         unlisten = () -> {
             stopSession.ifPresent(Runnable::run);
             stopLibrary.run();
@@ -107,30 +105,6 @@ public final class FormEditor extends EditorPart {
         var label = new Label(parent, SWT.WRAP);
         label.setText(readOnly.orElse("").replace("&", "&&"));
         GridDataFactory.fillDefaults().grab(true, true).indent(10, 10).applyTo(label);
-    }
-
-    private void createBody(Composite parent) {
-        if (Outlines.has(element)) {
-            var sash = new SashForm(parent, SWT.HORIZONTAL);
-            GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
-            var part = Outlines.create(sash, element, session, this, clips, this::focusForm);
-            detail = new DetailArea(sash, scope);
-            sash.setWeights(SHARES);
-            outline = Optional.of(part);
-            part.outline().onSelect(detail::show);
-            part.outline().select(element);
-            part.outline().onEnter(this::focusForm);
-            FormKeys.install(sash, detail, outline);
-        } else {
-            detail = new DetailArea(parent, scope);
-            GridDataFactory.fillDefaults().grab(true, true).applyTo(detail.control());
-            detail.show(element);
-            FormKeys.install(detail.control(), detail, outline);
-        }
-    }
-
-    private void focusForm() {
-        detail.pane().ifPresent(FormPane::focus);
     }
 
     /**
@@ -177,8 +151,7 @@ public final class FormEditor extends EditorPart {
     }
 
     private void refreshNow() {
-        outline.ifPresent(part -> part.outline().refresh());
-        detail.pane().ifPresent(FormPane::refresh);
+        body.refresh();
         setPartName(ElementTitle.of(element));
     }
 
@@ -193,7 +166,7 @@ public final class FormEditor extends EditorPart {
      */
     public void reveal(EObject inner) {
         refreshNow();
-        outline.ifPresent(part -> part.outline().selectNearest(inner));
+        body.reveal(inner);
     }
 
     private void showHead() {
@@ -214,17 +187,12 @@ public final class FormEditor extends EditorPart {
     private void goToProblem() {
         var place = unread.all().keySet().stream().findFirst()
                 .or(() -> Required.missing(element).keySet().stream().findFirst());
-        place.ifPresent(at -> {
-            outline.ifPresent(part -> part.outline().selectNearest(at.owner()));
-            detail.pane().ifPresent(pane -> {
-                pane.focus(at);
-                pane.showProblems();
-            });
-        });
+        place.ifPresent(body::goTo);
     }
 
     @Override
     public void doSave(IProgressMonitor monitor) {
+        body.commit();
         if (session.isEmpty() || problems() > 0) {
             goToProblem();
             monitor.setCanceled(true);
@@ -252,8 +220,8 @@ public final class FormEditor extends EditorPart {
 
     @Override
     public void setFocus() {
-        if (detail != null) {
-            detail.pane().ifPresent(FormPane::focus);
+        if (body != null) {
+            body.focus();
         }
     }
 

@@ -3,6 +3,7 @@ package org.benchlore.ui.edit;
 
 import java.util.Optional;
 
+import org.benchlore.ui.edit.form.DetailArea;
 import org.benchlore.ui.edit.form.FormPane;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;

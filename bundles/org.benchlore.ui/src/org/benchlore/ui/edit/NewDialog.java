@@ -23,7 +23,7 @@ import org.eclipse.ui.IWorkbenchWindow;
 public final class NewDialog extends PlainDialog {
 
     private static final List<Kind> KINDS = List.of(Kind.NOTE, Kind.PROCEDURE, Kind.PART, Kind.TOOL, Kind.SUPPLY,
-            Kind.CODE, Kind.DOCUMENT, Kind.MACHINE, Kind.UNIT);
+            Kind.CODE, Kind.DOCUMENT, Kind.MACHINE, Kind.UNIT, Kind.JOB);
     private static final int WIDTH = 420;
 
     private final IWorkbenchWindow window;

@@ -4,6 +4,7 @@ package org.benchlore.ui.plan;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -139,6 +140,18 @@ public final class PlanView extends ViewPart {
      */
     public void add(Row row) {
         change(it -> row.kind() == Kind.PROCEDURE ? it.adding(row.id()) : it.on(row.id()));
+    }
+
+    /**
+     * Takes what stands in a job in place of what was picked.
+     *
+     * @param subject id of the unit
+     * @param work ids of procedures to be done
+     * @param open ids of accesses that are open
+     * @param done ids of procedures that are done
+     */
+    public void take(String subject, List<String> work, List<String> open, List<String> done) {
+        change(it -> new Wanted(subject, work, open, done));
     }
 
     private void open(Address address) {

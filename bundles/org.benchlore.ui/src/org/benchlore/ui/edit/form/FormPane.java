@@ -39,6 +39,20 @@ public final class FormPane {
         this(scope, parent, owner, Layouts.of(owner.eClass()), new Mnemonics(), new ListKeys());
     }
 
+    /**
+     * Makes a form of some sections of an element.
+     *
+     * @param scope what the fields of the editor share
+     * @param parent holds the form, in a grid of one column
+     * @param owner the element
+     * @param keys keys of the sections, as the layout of its class names them
+     * @return the form
+     */
+    public static FormPane sections(FormScope scope, Composite parent, EObject owner, List<String> keys) {
+        return new FormPane(scope, parent, owner, Layouts.of(owner.eClass()).stream()
+                .filter(section -> keys.contains(section.key())).toList(), new Mnemonics(), new ListKeys());
+    }
+
     private FormPane(FormScope scope, Composite parent, EObject owner, List<Section> sections, Mnemonics mnemonics,
             ListKeys keys) {
         this.keys = keys;

@@ -43,6 +43,7 @@ final class Layouts {
         all.putAll(RecordLayouts.all());
         all.putAll(WorkLayouts.all());
         all.putAll(MachineLayouts.all());
+        all.putAll(JobLayouts.all());
         return Map.copyOf(all);
     }
 

@@ -45,18 +45,39 @@ public final class Unread {
         this.changed = changed;
     }
 
-    void put(EObject owner, EStructuralFeature feature, String text, String reason) {
+    /**
+     * Keeps what was typed and is no value.
+     *
+     * @param owner the element
+     * @param feature its field
+     * @param text as typed
+     * @param reason why it is no value, a plain sentence
+     */
+    public void put(EObject owner, EStructuralFeature feature, String text, String reason) {
         all.put(new Place(owner, feature), new Typed(text, reason));
         changed.run();
     }
 
-    void remove(EObject owner, EStructuralFeature feature) {
+    /**
+     * Drops what was kept for a field.
+     *
+     * @param owner the element
+     * @param feature its field
+     */
+    public void remove(EObject owner, EStructuralFeature feature) {
         if (all.remove(new Place(owner, feature)) != null) {
             changed.run();
         }
     }
 
-    Optional<Typed> find(EObject owner, EStructuralFeature feature) {
+    /**
+     * Returns what was kept for a field.
+     *
+     * @param owner the element
+     * @param feature its field
+     * @return the text with its reason, or empty
+     */
+    public Optional<Typed> find(EObject owner, EStructuralFeature feature) {
         return Optional.ofNullable(all.get(new Place(owner, feature)));
     }
 

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
-package org.benchlore.ui.edit;
+package org.benchlore.ui.edit.form;
 
 import java.util.Optional;
+import java.util.function.Function;
 
 import org.benchlore.ui.Ids;
-import org.benchlore.ui.edit.form.FormPane;
-import org.benchlore.ui.edit.form.FormScope;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -13,7 +12,7 @@ import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Composite;
 
 /** Shows the form of one element and scrolls it; the field with the cursor is always in sight. */
-final class DetailArea {
+public final class DetailArea {
 
     private static final int LINE = 24;
     private static final int MARGIN = 10;
@@ -21,9 +20,16 @@ final class DetailArea {
     private final ScrolledComposite scrolled;
     private final FormScope scope;
     private FormPane pane;
+    private Object shown;
     private boolean isLayingOut;
 
-    DetailArea(Composite parent, FormScope scope) {
+    /**
+     * Makes an empty area.
+     *
+     * @param parent holds it
+     * @param scope what the fields of the editor share
+     */
+    public DetailArea(Composite parent, FormScope scope) {
         this.scope = scope;
         scrolled = new ScrolledComposite(parent, SWT.V_SCROLL);
         scrolled.setExpandHorizontal(true);
@@ -36,28 +42,54 @@ final class DetailArea {
         scope.onRelayout(this::layOutSoon);
     }
 
-    ScrolledComposite control() {
+    /**
+     * Returns what takes the room.
+     *
+     * @return the scrolled area
+     */
+    public ScrolledComposite control() {
         return scrolled;
     }
 
-    void show(EObject element) {
-        if (pane != null && pane.owner() == element) {
+    /**
+     * Shows the form of an element, unless it is there already.
+     *
+     * @param element an element of the working copy
+     */
+    public void show(EObject element) {
+        show(element, content -> new FormPane(scope, content, element));
+    }
+
+    /**
+     * Shows something with a form in it, unless it is there already.
+     *
+     * @param key what is shown
+     * @param maker fills a grid of one column and returns the form in it
+     */
+    public void show(Object key, Function<Composite, FormPane> maker) {
+        if (key.equals(shown)) {
             return;
         }
+        shown = key;
         scrolled.setRedraw(false);
         if (scrolled.getContent() != null) {
             scrolled.getContent().dispose();
         }
         var content = new Composite(scrolled, SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(MARGIN, MARGIN).spacing(0, 2).applyTo(content);
-        pane = new FormPane(scope, content, element);
+        pane = maker.apply(content);
         scrolled.setContent(content);
         scrolled.setOrigin(0, 0);
         layOut();
         scrolled.setRedraw(true);
     }
 
-    Optional<FormPane> pane() {
+    /**
+     * Returns the form that is shown.
+     *
+     * @return the form, or empty if nothing is shown yet
+     */
+    public Optional<FormPane> pane() {
         return Optional.ofNullable(pane);
     }
 
