@@ -89,11 +89,13 @@ final class DiagnosisJson {
         json.addProperty("high", round(cause.high()));
         json.addProperty("cases", cause.counted().events());
         json.addProperty("among", cause.counted().of());
+        json.addProperty("onOtherMachinesOfFamily", cause.counted().relatives());
         json.addProperty("counted", Words.counted(cause.counted()));
         json.add("moves", array(cause.moves(), move -> move(cause, move)));
         json.add("witnesses", array(cause.witnesses(), DiagnosisJson::witness));
         json.add("broughtAboutBy", array(cause.broughtAboutBy(), DiagnosisJson::named));
         json.add("spoils", array(cause.spoils(), DiagnosisJson::named));
+        json.add("cures", array(cause.cures(), DiagnosisJson::named));
         return json;
     }
 
@@ -199,6 +201,7 @@ final class DiagnosisJson {
             return one;
         }));
         path.leading().ifPresent(leading -> json.add("leading", named(leading)));
+        json.addProperty("found", path.isFound());
         json.addProperty("text", path.text());
         return json;
     }

@@ -9,6 +9,7 @@ package org.benchlore.diagnose;
  * @param prior how likely that makes it before anything was found
  * @param worth how many cases that figure stands on, the author's own included
  * @param frequency the book's own word, such as 'often', or empty
+ * @param relatives cases on other machines of the family, which are not among the events and count for less
  */
-public record Counted(int events, int of, double prior, double worth, String frequency) {
+public record Counted(int events, int of, double prior, double worth, String frequency, int relatives) {
 }

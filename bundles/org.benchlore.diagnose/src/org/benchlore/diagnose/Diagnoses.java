@@ -20,6 +20,9 @@ import org.benchlore.store.Library;
  */
 public final class Diagnoses {
 
+    /** More likely than not. */
+    private static final double LIKELIER = 0.5;
+
     private final CaseReader reader;
 
     /**
@@ -66,10 +69,12 @@ public final class Diagnoses {
         var leading = causes.stream().findFirst();
         return new Path(question.symptoms(), now.findings().stream().flatMap(finding -> finding.code().stream()).toList(),
                 now.findings().stream().filter(finding -> finding.isCode() && finding.code().isEmpty()).map(Finding::text)
-                        .toList(),
-                now.work().map(work -> work.work().address()), steps,
+                        .toList(), now.about().address(),
+                now.work().map(work -> work.work().address()), now.job(), steps,
                 leading.map(cause -> new Named(cause.address(), cause.title())),
-                leading.map(cause -> cause.component().address()));
+                leading.map(cause -> cause.component().address()),
+                leading.filter(cause -> cause.chance() >= LIKELIER && now.answered().stream()
+                        .anyMatch(one -> one.outcome().points().contains(cause.address()))).isPresent());
     }
 
     private static List<String> remarks(CaseInHand now, Weighing weighing) {
@@ -84,6 +89,7 @@ public final class Diagnoses {
         now.work().filter(work -> now.unit().isPresent() && work.job().isEmpty()).map(WorkDone::work)
                 .ifPresent(work -> remarks.add("No job record of this unit holds '" + work.title()
                         + "': what was renewed and disturbed is read from the procedure."));
+        remarks.addAll(now.openings().lacks());
         return List.copyOf(remarks);
     }
 }

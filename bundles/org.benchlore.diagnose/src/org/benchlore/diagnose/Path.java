@@ -13,13 +13,17 @@ import org.benchlore.model.Address;
  * @param symptoms what was noticed
  * @param codes the library's codes among those given
  * @param codesAsWritten codes that the library does not hold
+ * @param about the machine or unit asked about
  * @param during the work that did not cure, if any
+ * @param job the job record it was done in, if there is one
  * @param steps what was checked and found, in order
  * @param leading the cause that leads now
  * @param component where it sits
+ * @param isFound whether a check pointed at it and it is more likely than not: a conclusion, not only the first of a list
  */
-public record Path(List<String> symptoms, List<Address> codes, List<String> codesAsWritten, Optional<Address> during,
-        List<Step> steps, Optional<Named> leading, Optional<Address> component) {
+public record Path(List<String> symptoms, List<Address> codes, List<String> codesAsWritten, Address about,
+        Optional<Address> during, Optional<Address> job, List<Step> steps, Optional<Named> leading, Optional<Address> component,
+        boolean isFound) {
 
     /**
      * One check with its answer.
@@ -37,8 +41,21 @@ public record Path(List<String> symptoms, List<Address> codes, List<String> code
      * @return the text, empty if nothing was checked
      */
     public String text() {
+        return text(steps);
+    }
+
+    /**
+     * Returns what was checked now in words, for the job record that holds the rest.
+     *
+     * @return the text, empty if nothing was checked beside what the record holds
+     */
+    public String added() {
+        return text(steps.stream().filter(step -> !step.recorded()).toList());
+    }
+
+    private String text(List<Step> told) {
         var lines = new ArrayList<String>();
-        for (var step : steps) {
+        for (var step : told) {
             lines.add(step.check().title() + ": " + step.result() + (step.recorded() ? " (from the job record)" : ""));
         }
         if (!lines.isEmpty()) {

@@ -21,8 +21,9 @@ import org.benchlore.model.Address;
  * @param broughtAboutBy causes that bring it about: what killed it
  * @param spoils components and causes that it may bring about: what it killed
  * @param proof how it is proved, in words, or empty
+ * @param cures procedures that are done about it, the nearest first
  */
 public record RankedCause(Address address, String title, Named component, boolean critical, double chance, double low,
         double high, Counted counted, List<Move> moves, List<Witness> witnesses, List<Named> broughtAboutBy,
-        List<Named> spoils, String proof) {
+        List<Named> spoils, String proof, List<Named> cures) {
 }

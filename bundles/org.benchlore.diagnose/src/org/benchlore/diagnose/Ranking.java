@@ -9,6 +9,7 @@ import java.util.Map;
 
 import org.benchlore.diagnose.Weighing.Weighed;
 import org.benchlore.diagnose.book.CaseInHand;
+import org.benchlore.diagnose.book.Cures;
 import org.benchlore.diagnose.book.MachineBook;
 import org.benchlore.diagnose.chance.Share;
 import org.benchlore.model.Cause;
@@ -22,10 +23,12 @@ final class Ranking {
     private final Weighing weighing;
     private final Map<String, Double> chances;
     private final List<Weighed> tied;
+    private final Cures cures;
 
     Ranking(CaseInHand now, Weighing weighing) {
         this.now = now;
         this.weighing = weighing;
+        this.cures = new Cures(now.book());
         this.chances = weighing.posterior();
         this.tied = weighing.weighed().stream().filter(this::isTied)
                 .sorted(Comparator.comparing((Weighed one) -> chances.get(one.candidate().id())).reversed()
@@ -68,7 +71,7 @@ final class Ranking {
                 book.isCritical(candidate.component()), chance(one), weighing.with(one.suspect(band[0])),
                 weighing.with(one.suspect(band[1])), counted, moves(one), witnesses(one),
                 cause.map(this::broughtAboutBy).orElse(List.of()), spoils(one),
-                cause.map(Cause::getCheckText).orElse(""));
+                cause.map(Cause::getCheckText).orElse(""), cures.of(candidate));
     }
 
     private List<Move> moves(Weighed one) {

@@ -64,8 +64,8 @@ public final class Words {
      * @return words
      */
     public static String counted(Counted counted) {
-        var book = counted.frequency().isEmpty() ? "the book does not say how often"
-                : "the book says " + counted.frequency();
+        var book = relatives(counted.relatives()) + (counted.frequency().isEmpty() ? "the book does not say how often"
+                : "the book says " + counted.frequency());
         if (counted.events() == 0) {
             return "not met by us so far; " + book;
         }
@@ -73,6 +73,11 @@ public final class Words {
             return "met by us " + (counted.events() == 1 ? "once" : "twice") + " so far; " + book;
         }
         return "seen in " + counted.events() + " of about " + counted.of() + " of ours; " + book;
+    }
+
+    private static String relatives(int cases) {
+        return cases == 0 ? "" : (cases == 1 ? "once" : cases == 2 ? "twice" : cases + " times")
+                + " on other machines of the family; ";
     }
 
     /**

@@ -17,7 +17,7 @@ class WordsTest {
 
     private static RankedCause cause(double chance, double low, double high, int events) {
         return new RankedCause(PLACE, "Motor burnt", new Named(PLACE, "Motor"), false, chance, low, high,
-                new Counted(events, 40, 0.03, 50, "sometimes"), List.of(), List.of(), List.of(), List.of(), "");
+                new Counted(events, 40, 0.03, 50, "sometimes", 0), List.of(), List.of(), List.of(), List.of(), "", List.of());
     }
 
     @ParameterizedTest
@@ -44,7 +44,15 @@ class WordsTest {
     @CsvSource({"0, sometimes, not met by us so far; the book says sometimes", "1, '', met by us once so far; the book does not say how often",
         "2, often, met by us twice so far; the book says often", "3, rarely, seen in 3 of about 40 of ours; the book says rarely"})
     void countsAreSaidAsTheyAre(int events, String frequency, String words) {
-        assertEquals(words, Words.counted(new Counted(events, 40, 0.1, 10, frequency)));
+        assertEquals(words, Words.counted(new Counted(events, 40, 0.1, 10, frequency, 0)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, not met by us so far; once on other machines of the family; the book says rarely",
+        "2, not met by us so far; twice on other machines of the family; the book says rarely",
+        "3, not met by us so far; 3 times on other machines of the family; the book says rarely"})
+    void casesOnOtherMachinesOfTheFamilyAreNotOurs(int relatives, String words) {
+        assertEquals(words, Words.counted(new Counted(0, 40, 0.1, 10, "rarely", relatives)));
     }
 
     @Test
@@ -90,7 +98,7 @@ class WordsTest {
     void whatStandsInNoBookIsSaid() {
         var answer = new Assessment(new Named(PLACE, "Winch"), List.of(), List.of(), List.of(), 0, 0.25, List.of(), List.of(),
                 Optional.empty(), new Checks(List.of(), 0, 0, 0), Optional.empty(), new Path(List.of(), List.of(), List.of(),
-                        Optional.empty(), List.of(), Optional.empty(), Optional.empty()), List.of());
+                        PLACE, Optional.empty(), Optional.empty(), List.of(), Optional.empty(), Optional.empty(), false), List.of());
         assertEquals("Something that stands in no book: likely.", Words.elsewhere(answer));
         assertEquals("", answer.path().text());
     }

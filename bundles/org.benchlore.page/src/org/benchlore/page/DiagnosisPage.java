@@ -121,6 +121,7 @@ public final class DiagnosisPage {
         lines.add(Spans.before("What may have brought it about: ", links(cause.broughtAboutBy())));
         lines.add(Spans.before("What it may have spoiled: ", links(cause.spoils())));
         lines.add(Spans.of("Proved by: ", cause.proof()));
+        lines.add(Spans.before("What is done about it: ", links(cause.cures())));
         sheet.bullets(lines.stream().filter(line -> !line.isEmpty()).toList());
     }
 

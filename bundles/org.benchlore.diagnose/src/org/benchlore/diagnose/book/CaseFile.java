@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.diagnose.book;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -16,43 +17,51 @@ import org.benchlore.store.Library;
 import org.benchlore.store.Row;
 
 /**
- * All papers of a library that speak of one machine.
+ * All papers of a library that speak of one machine, and notes and jobs on others of its family.
  *
  * @param notes its field notes that name a cause or a component, superseded ones left out
  * @param jobs its job records
  * @param documents its documents that are current
+ * @param family the other machines of the family
  */
-public record CaseFile(List<CaseNote> notes, List<CaseJob> jobs, List<CaseDocument> documents) {
+public record CaseFile(List<CaseNote> notes, List<CaseJob> jobs, List<CaseDocument> documents, Family family) {
 
     /**
      * Collects the papers of a machine.
      *
-     * @param library the library
-     * @param machine the machine
+     * @param book the machine
+     * @param family its family
      * @param unit the unit, if it is known
      * @return the papers, by path
      */
-    public static CaseFile of(Library library, Address machine, Optional<Unit> unit) {
+    public static CaseFile of(MachineBook book, Family family, Optional<Unit> unit) {
+        var library = book.library();
+        var machine = book.address();
         var facts = library.catalogue();
-        var notes = facts.rows(Kind.NOTE).filter(row -> row.machines().contains(machine))
+        var notes = facts.rows(Kind.NOTE).filter(row -> isOf(machine, family, row.machines()))
                 .filter(row -> row.cause().isPresent() || !row.components().isEmpty())
                 .filter(row -> !row.status().equals("SUPERSEDED"))
-                .map(row -> note(library, row)).filter(Objects::nonNull).toList();
-        var jobs = facts.rows(Kind.JOB).filter(row -> isOn(library, row, machine)).map(CaseJob::of).toList();
+                .map(row -> note(library, row, family)).filter(Objects::nonNull).toList();
+        var jobs = facts.rows(Kind.JOB).filter(row -> isOf(machine, family, machines(library, row)))
+                .map(row -> CaseJob.of(row, family, family.of(machines(library, row)))).toList();
         var documents = facts.rows(Kind.DOCUMENT).filter(row -> row.machines().contains(machine))
                 .filter(row -> !row.status().equals("SUPERSEDED"))
                 .map(row -> document(library, row, machine, unit)).filter(Objects::nonNull).toList();
-        return new CaseFile(notes, jobs, documents);
+        return new CaseFile(notes, jobs, documents, family);
     }
 
-    private static CaseNote note(Library library, Row row) {
-        return library.top(row.id()).filter(FieldNote.class::isInstance)
-                .map(note -> CaseNote.of(library, row.address(), (FieldNote) note)).orElse(null);
+    private static boolean isOf(Address machine, Family family, Collection<Address> machines) {
+        return machines.contains(machine) || family.of(machines).isPresent();
     }
 
-    private static boolean isOn(Library library, Row row, Address machine) {
+    private static CaseNote note(Library library, Row row, Family family) {
+        return library.top(row.id()).filter(FieldNote.class::isInstance).map(note -> CaseNote.of(library, row.address(),
+                (FieldNote) note, family, family.of(row.machines()))).orElse(null);
+    }
+
+    private static Collection<Address> machines(Library library, Row row) {
         var unit = row.job().flatMap(KindFacts.JobFacts::unit).flatMap(library.catalogue()::at);
-        return unit.map(Row::machines).orElse(row.machines()).contains(machine);
+        return unit.map(Row::machines).orElse(row.machines());
     }
 
     private static CaseDocument document(Library library, Row row, Address machine, Optional<Unit> unit) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 
 import org.benchlore.diagnose.book.CaseNote.Day;
+import org.benchlore.diagnose.book.Family.Relative;
 import org.benchlore.model.Address;
 import org.benchlore.store.KindFacts;
 import org.benchlore.store.Row;
@@ -19,15 +20,21 @@ import org.benchlore.store.Row;
  * @param refers everything it refers to
  * @param done procedures done
  * @param renewed components renewed
+ * @param relative the other machine of the family it was done on, empty if it was this one
  */
 public record CaseJob(Address address, String title, Optional<Address> cause, Optional<Day> day, Set<Address> refers,
-        Set<Address> done, Set<Address> renewed) {
+        Set<Address> done, Set<Address> renewed, Optional<Relative> relative) {
 
-    static CaseJob of(Row row) {
+    static CaseJob of(Row row, Family family, Optional<Relative> relative) {
         var facts = row.job();
         var day = row.date().flatMap(date -> facts.flatMap(KindFacts.JobFacts::unit).map(unit -> new Day(unit, date)));
-        return new CaseJob(row.address(), row.title(), row.cause(), day, Set.copyOf(row.references()),
+        return new CaseJob(row.address(), row.title(), row.cause().flatMap(family::own), day, Set.copyOf(row.references()),
                 facts.map(job -> Set.copyOf(job.done())).orElse(Set.of()),
-                facts.map(job -> Set.copyOf(job.renewed())).orElse(Set.of()));
+                facts.map(job -> Set.copyOf(job.renewed())).orElse(Set.of()), relative);
+    }
+
+    /** What it counts for beside one on this machine. */
+    double weight() {
+        return relative.map(Relative::weight).orElse(1.0);
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
+import org.benchlore.diagnose.book.Family.Relative;
 import org.benchlore.model.Address;
 import org.benchlore.model.FieldNote;
 import org.benchlore.model.NoteStatus;
@@ -35,10 +36,12 @@ import org.eclipse.emf.ecore.EObject;
  * @param sightings where and when it was seen again
  * @param finding what was found
  * @param text what was learned
+ * @param relative the other machine of the family it speaks of, empty if it speaks of this one
  */
 public record CaseNote(Address address, String title, NoteStatus status, Optional<Address> cause,
         Optional<Address> component, Set<Address> codes, List<String> symptoms, Set<Address> during,
-        Optional<Address> job, Optional<Day> day, int count, int of, int since, List<Day> sightings, String finding, String text) {
+        Optional<Address> job, Optional<Day> day, int count, int of, int since, List<Day> sightings, String finding, String text,
+        Optional<Relative> relative) {
 
     private static final long SAME_CASE = 31;
 
@@ -56,7 +59,7 @@ public record CaseNote(Address address, String title, NoteStatus status, Optiona
         }
     }
 
-    static CaseNote of(Library library, Address address, FieldNote note) {
+    static CaseNote of(Library library, Address address, FieldNote note, Family family, Optional<Relative> relative) {
         var tally = note.getSeen();
         var sightings = new ArrayList<Day>();
         if (tally != null) {
@@ -64,13 +67,14 @@ public record CaseNote(Address address, String title, NoteStatus status, Optiona
         }
         int count = tally == null || tally.getCount() == null ? 0 : tally.getCount();
         int of = tally == null || tally.getOfAbout() == null ? 0 : tally.getOfAbout();
-        return new CaseNote(address, ElementTitle.of(note), note.getStatus(), library.addressOf(note.getCause()),
-                library.addressOf(note.getComponent()), addresses(library, note.getCodes()),
+        return new CaseNote(address, ElementTitle.of(note), note.getStatus(),
+                library.addressOf(note.getCause()).flatMap(family::own),
+                library.addressOf(note.getComponent()).flatMap(family::own), addresses(library, note.getCodes()),
                 List.copyOf(note.getSymptoms()), addresses(library, note.getDuring()), library.addressOf(note.getJob()),
                 day(library, note.getUnit(), note.getDate()), count, Math.max(of, of == 0 ? 0 : count),
                 tally == null || tally.getSince() == null ? 0 : tally.getSince(), sightings,
                 note.getFinding() == null ? "" : note.getFinding(),
-                note.getText() == null ? "" : note.getText());
+                note.getText() == null ? "" : note.getText(), relative);
     }
 
     private static Optional<Day> day(Library library, EObject unit, LocalDate date) {
@@ -81,6 +85,11 @@ public record CaseNote(Address address, String title, NoteStatus status, Optiona
         var found = new HashSet<Address>();
         references.forEach(reference -> library.addressOf(reference).ifPresent(found::add));
         return Set.copyOf(found);
+    }
+
+    /** What a case on it counts for beside one on this machine. */
+    double weight() {
+        return relative.map(Relative::weight).orElse(1.0);
     }
 
     /** Whether the note counts how often among how many. */

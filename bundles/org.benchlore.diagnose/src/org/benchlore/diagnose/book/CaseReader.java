@@ -63,9 +63,9 @@ public final class CaseReader {
         if (findings.isEmpty() && question.after().isEmpty()) {
             throw new QuestionException("Nothing was asked: give at least one --symptom, --code or --after");
         }
-        var file = CaseFile.of(library, book.address(), unit);
-        var work = work(question, book, unit.flatMap(library::addressOf));
         var weights = new Weights(library.top("shop").filter(Shop.class::isInstance).map(Shop.class::cast).orElse(null));
+        var file = CaseFile.of(book, new Family(book, weights.family()), unit);
+        var work = work(question, book, unit.flatMap(library::addressOf));
         var openings = new Openings(book);
         var probes = new Probes(book, openings, weights);
         return new CaseInHand(new Named(library.addressOf(about).orElseThrow(), ElementTitle.of(about)),

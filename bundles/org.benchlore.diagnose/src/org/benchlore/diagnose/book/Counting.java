@@ -15,7 +15,8 @@ import org.benchlore.model.WeightKind;
 
 /**
  * How often a cause was met. Job records give the base: so many of all jobs. A note's count may only raise it, since
- * notes are written for what is odd. A job, its note and a sighting of it are one case. The author's own word is worth
+ * notes are written for what is odd. A job, its note and a sighting of it are one case. A case on another machine of the
+ * family counts at the shop's weight for it. The author's own word is worth
  * a stated number of jobs.
  */
 public final class Counting {
@@ -29,7 +30,7 @@ public final class Counting {
     /**
      * One case, however many papers speak of it.
      */
-    private record Case(Optional<Address> job, Optional<Day> day, double counts) {
+    private record Case(Optional<Address> job, Optional<Day> day, double counts, double whole, boolean isOwn) {
 
         boolean isSameAs(Case other) {
             if (job.isPresent() && other.job.isPresent()) {
@@ -39,7 +40,16 @@ public final class Counting {
         }
 
         Case joined(Case other) {
-            return new Case(job.or(other::job), day.or(other::day), Math.max(counts, other.counts));
+            return new Case(job.or(other::job), day.or(other::day), Math.max(counts, other.counts),
+                    Math.max(whole, other.whole), isOwn || other.isOwn);
+        }
+    }
+
+    /** Among how many: those on other machines of the family at their weight, and those on this machine alone. */
+    private record Base(double weighed, int own) {
+
+        Base or(Base other) {
+            return new Base(Math.max(weighed, other.weighed), Math.max(own, other.own));
         }
     }
 
@@ -71,40 +81,68 @@ public final class Counting {
         var figure = weights.of(frequency);
         var notes = file.notes().stream().filter(note -> note.supports()
                 && Links.isAbout(candidate, note.cause(), note.component())).toList();
-        var jobs = file.jobs().stream().filter(job -> own.filter(job.address()::equals).isEmpty()).toList();
+        var jobs = file.jobs().stream().filter(job -> own.filter(job.address()::equals).isEmpty() && isBase(job, candidate))
+                .toList();
+        var base = new Base(jobs.stream().mapToDouble(CaseJob::weight).sum(),
+                (int) jobs.stream().filter(job -> job.relative().isEmpty()).count());
         var found = jobs.stream().filter(job -> job.cause().filter(candidate.address()::equals).isPresent()).toList();
-        var best = share(Optional.empty(), notes, found, Math.max(jobs.size(), known(notes)), figure);
+        var best = share(Optional.empty(), notes, found, known(notes).or(base), figure);
         var most = best;
         for (var note : notes.stream().filter(CaseNote::isTallied).toList()) {
-            var other = share(Optional.of(note), notes, found, jobs.size(), figure);
+            var other = share(Optional.of(note), notes, found, base, figure);
             best = other.prior() > best.prior() ? other : best;
-            most = other.events() >= most.events() ? other : most;
+            most = note.relative().isEmpty() && other.events() >= most.events() ? other : most;
         }
         var word = frequency == Frequency.NOT_RECORDED ? "" : frequency.getLiteral().toLowerCase(java.util.Locale.ROOT);
-        return new Counted(most.events(), most.of(), best.prior(), best.worth(), word);
+        return new Counted(most.events(), most.of(), best.prior(), best.worth(), word, relatives(notes, found));
+    }
+
+    /** A job on another machine of the family is one of the many only where that has the like of it. */
+    private boolean isBase(CaseJob job, Candidate candidate) {
+        return job.relative().isEmpty() || file.family().has(job.relative().get().machine(),
+                candidate.component());
     }
 
     /**
      * Among about how many the shop counts: few jobs on record do not mean that few were done. Only notes on other
      * causes tell, so that a note never lowers its own.
      */
-    private int known(List<CaseNote> own) {
-        return file.notes().stream().filter(note -> note.supports() && !own.contains(note))
-                .mapToInt(CaseNote::of).max().orElse(0);
+    private Base known(List<CaseNote> own) {
+        return file.notes().stream().filter(note -> note.supports() && !own.contains(note)).map(Counting::base)
+                .reduce(new Base(0, 0), Base::or);
     }
 
-    private Counted share(Optional<CaseNote> tally, List<CaseNote> notes, List<CaseJob> found, int jobs, double figure) {
-        var cases = new ArrayList<Case>();
-        found.forEach(job -> add(cases, new Case(Optional.of(job.address()), job.day(), 1)));
-        notes.stream().filter(note -> !note.isTallied()).forEach(note -> add(cases, new Case(note.job(), note.day(),
-                counts(note))));
+    private static Base base(CaseNote tally) {
+        return new Base(tally.of() * tally.weight(), tally.relative().isEmpty() ? tally.of() : 0);
+    }
+
+    private Counted share(Optional<CaseNote> tally, List<CaseNote> notes, List<CaseJob> found, Base base, double figure) {
+        var cases = cases(notes, found);
         cases.removeIf(one -> tally.filter(note -> note.covers(one.job(), one.day())).isPresent());
-        var more = cases.stream().mapToDouble(Case::counts).sum();
-        var sum = more + tally.map(note -> note.count() * counts(note)).orElse(0.0);
-        var whole = cases.size() + tally.map(CaseNote::count).orElse(0);
-        int of = Math.max(whole, Math.max(jobs, tally.map(CaseNote::of).orElse(0)));
+        var sum = cases.stream().mapToDouble(Case::counts).sum() + tally.map(note -> note.count() * counts(note)).orElse(0.0);
+        int events = (int) cases.stream().filter(Case::isOwn).count()
+                + tally.filter(note -> note.relative().isEmpty()).map(CaseNote::count).orElse(0);
+        var whole = new Base(cases.stream().mapToDouble(Case::whole).sum()
+                + tally.map(note -> note.count() * note.weight()).orElse(0.0), events);
+        var of = whole.or(base).or(tally.map(Counting::base).orElse(base));
         var worth = weights.priorWorth();
-        return new Counted(whole, of, new Share(sum, of).after(figure, worth), worth + of, "");
+        return new Counted(events, of.own(), new Share(sum, of.weighed()).after(figure, worth), worth + of.weighed(), "", 0);
+    }
+
+    private List<Case> cases(List<CaseNote> notes, List<CaseJob> found) {
+        var cases = new ArrayList<Case>();
+        found.forEach(job -> add(cases, new Case(Optional.of(job.address()), job.day(), job.weight(), job.weight(),
+                job.relative().isEmpty())));
+        notes.stream().filter(note -> !note.isTallied()).forEach(note -> add(cases, new Case(note.job(), note.day(),
+                counts(note), note.weight(), note.relative().isEmpty())));
+        return cases;
+    }
+
+    /** How many cases were met on other machines of the family, as the paper with the most of them says. */
+    private int relatives(List<CaseNote> notes, List<CaseJob> found) {
+        var others = notes.stream().filter(note -> note.relative().isPresent()).toList();
+        int single = cases(others, found.stream().filter(job -> job.relative().isPresent()).toList()).size();
+        return Math.max(single, others.stream().mapToInt(CaseNote::count).max().orElse(0));
     }
 
     private static void add(List<Case> cases, Case one) {
@@ -122,6 +160,6 @@ public final class Counting {
     private double counts(CaseNote note) {
         var elsewhere = note.during().stream().anyMatch(changing::contains)
                 && note.during().stream().noneMatch(work::contains);
-        return weights.counts(note.status()) * (elsewhere ? weights.of(WeightKind.OTHER_WORK_COUNTS) : 1);
+        return note.weight() * weights.counts(note.status()) * (elsewhere ? weights.of(WeightKind.OTHER_WORK_COUNTS) : 1);
     }
 }

@@ -66,7 +66,7 @@ public final class Links {
                 .forEach(note -> all.add(new Witness(Witness.Kind.NOTE, note.address(), note.title(), Says.of(note),
                         Optional.empty(), 0)));
         file.jobs().stream().filter(job -> isAbout(candidate, job.cause(), Optional.empty()))
-                .forEach(job -> all.add(new Witness(Witness.Kind.JOB, job.address(), job.title(), "found in this job",
+                .forEach(job -> all.add(new Witness(Witness.Kind.JOB, job.address(), job.title(), Says.of(job),
                         Optional.empty(), 0)));
         return all;
     }
@@ -96,7 +96,7 @@ public final class Links {
                 add(all, Witness.Kind.NOTE, note.address(), note.title(), Says.of(note), finding,
                         Math.max(match(finding, note.codes(), note.symptoms()),
                                 finding.isCode() ? 0 : words.within(finding.text(), note.text()))
-                                * weights.links(note.status()));
+                                * weights.links(note.status()) * note.weight());
             }
         }
     }
@@ -104,8 +104,8 @@ public final class Links {
     private void ofJobs(Candidate candidate, Finding finding, List<Witness> all) {
         for (var job : file.jobs()) {
             if (isAbout(candidate, job.cause(), Optional.empty())) {
-                add(all, Witness.Kind.JOB, job.address(), job.title(), "found in this job", finding,
-                        match(finding, job.refers(), List.of()) * weights.of(WeightKind.SEEN_LINKS));
+                add(all, Witness.Kind.JOB, job.address(), job.title(), Says.of(job), finding,
+                        match(finding, job.refers(), List.of()) * weights.of(WeightKind.SEEN_LINKS) * job.weight());
             }
         }
     }

@@ -57,6 +57,15 @@ public final class MachineBook {
     }
 
     /**
+     * Returns the machine.
+     *
+     * @return it, as it is loaded
+     */
+    public Machine machine() {
+        return machine;
+    }
+
+    /**
      * Returns the library.
      *
      * @return the open library

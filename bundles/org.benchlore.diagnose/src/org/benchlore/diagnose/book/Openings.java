@@ -1,32 +1,42 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.diagnose.book;
 
-import java.util.Collection;
-import java.util.Comparator;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.TreeMap;
 
 import org.benchlore.diagnose.order.AccessCost;
 import org.benchlore.model.Access;
-import org.benchlore.model.Address;
 import org.benchlore.model.Component;
-import org.benchlore.model.Need;
-import org.benchlore.model.Procedure;
-import org.benchlore.store.Library;
+import org.benchlore.model.Way;
+import org.benchlore.plan.OpeningTimes;
+import org.benchlore.plan.search.PlanException;
 
-/**
- * What must be open, and how long opening takes: of several that will do, the one that is opened soonest. Only opening
- * is counted: it is closed once, whatever is found.
- */
+/** What must be open for checks, as a plan would open it: for all of them together, what several need once. */
 public final class Openings {
 
-    private final Library library;
     private final MachineBook book;
+    private final OpeningTimes times;
+    private final Map<String, Opening> known = new TreeMap<>();
+    private final Map<Set<String>, Double> together = new HashMap<>();
+    private final List<String> lacks = new ArrayList<>();
+
+    /**
+     * What must be open for one thing.
+     *
+     * @param name what it is called in costs, the same for the same needs; empty if nothing must be opened
+     * @param needs for each need the ids of accesses, any one of which will do
+     * @param accesses what is opened if it is the only thing
+     */
+    public record Opening(String name, List<List<String>> needs, List<Access> accesses) {
+
+        static final Opening NOTHING = new Opening("", List.of(), List.of());
+    }
 
     /**
      * Makes the openings of a machine.
@@ -34,101 +44,88 @@ public final class Openings {
      * @param book the machine
      */
     public Openings(MachineBook book) {
-        this.library = book.library();
         this.book = book;
+        try {
+            this.times = new OpeningTimes(book.library(), book.machine());
+        } catch (PlanException e) {
+            throw new IllegalArgumentException(e.getMessage(), e);
+        }
     }
 
     /**
-     * Returns all that must be open for a procedure's first way.
+     * Returns what must be open for a way of a procedure.
      *
-     * @param procedure a procedure
-     * @return accesses with all they need, each once
+     * @param way a way
+     * @return the opening, or empty if the way is for other machines only
      */
-    public Set<Access> of(Procedure procedure) {
-        return procedure.getWays().stream().findFirst().map(way -> all(way.getNeeds())).orElse(Set.of());
+    public Optional<Opening> of(Way way) {
+        return times.needs(way.getNeeds()).map(this::opening);
     }
 
     /**
      * Returns what must be open to look at a component: the nearest opening of what it is part of.
      *
      * @param component a component of the machine
-     * @return accesses with all they need, none if nothing must be opened as far as the book tells
+     * @return the opening, of nothing if nothing must be opened as far as the book tells
      */
-    public Set<Access> of(Component component) {
+    public Opening of(Component component) {
         for (var place : book.upwards(component)) {
-            var access = book.accesses().stream()
-                    .filter(one -> library.addressOf(one.getComponent()).filter(place::equals).isPresent()).findFirst();
+            var access = book.accesses().stream().filter(one -> book.library().addressOf(one.getComponent())
+                    .filter(place::equals).isPresent()).findFirst();
             if (access.isPresent()) {
-                return closure(List.of(access.get()));
+                return opening(List.of(List.of(access.get().getId())));
             }
         }
-        return Set.of();
+        return Opening.NOTHING;
     }
 
-    private Set<Access> all(List<Need> needs) {
-        return closure(needs.stream().map(need -> cheapest(need, new HashSet<>())).flatMap(Optional::stream).toList());
+    private Opening opening(List<List<String>> needs) {
+        var name = String.join(" and ", needs.stream().map(any -> String.join(" or ", any.stream().sorted().toList()))
+                .sorted().distinct().toList());
+        return needs.isEmpty() ? Opening.NOTHING : known.computeIfAbsent(name, any -> new Opening(name, needs, alone(needs)));
     }
 
-    private Set<Access> closure(Collection<Access> wanted) {
-        var all = new LinkedHashSet<Access>();
-        wanted.forEach(access -> collect(access, all));
-        var free = all.stream().flatMap(access -> access.getCovers().stream()).map(this::load).flatMap(Optional::stream)
-                .collect(Collectors.toSet());
-        all.removeAll(free);
-        return all;
-    }
-
-    private void collect(Access access, Set<Access> all) {
-        if (all.contains(access)) {
-            return;
+    /** What cannot be opened as the book has it costs nothing here, and the answer says so. */
+    private List<Access> alone(List<List<String>> needs) {
+        try {
+            return times.open(List.of(needs)).accesses().stream().distinct().toList();
+        } catch (PlanException e) {
+            lacks.add("The time to open for a check is not counted: " + e.getMessage().replaceFirst("^'check 0'", "it") + ".");
+            return List.of();
         }
-        all.add(access);
-        access.getNeeds().forEach(need -> cheapest(need, new HashSet<>(Set.of(access)))
-                .ifPresent(one -> collect(one, all)));
-    }
-
-    private Optional<Access> cheapest(Need need, Set<Access> above) {
-        return need.getAnyOf().stream().map(this::load).flatMap(Optional::stream)
-                .min(Comparator.comparingDouble(access -> whole(access, above)));
-    }
-
-    /** Time to open one with all it needs; one that needs itself is never the soonest. */
-    private double whole(Access access, Set<Access> above) {
-        if (!above.add(access)) {
-            return Double.MAX_VALUE / 4;
-        }
-        var sum = minutes(access);
-        for (var need : access.getNeeds()) {
-            sum += cheapest(need, above).map(one -> whole(one, new HashSet<>(above))).orElse(0.0);
-        }
-        above.remove(access);
-        return sum;
-    }
-
-    private Optional<Access> load(Access reference) {
-        var place = library.addressOf(reference);
-        return book.accesses().stream().filter(one -> library.addressOf(one).equals(place)).findFirst();
-    }
-
-    private static double minutes(Access access) {
-        var strip = access.getStrip();
-        return strip == null || strip.getMinutesUsual() == null ? 0 : strip.getMinutesUsual().minutes();
     }
 
     /**
      * Returns what opening costs, with more that is shared.
      *
      * @param shared minutes of other things that are done once for several checks, by name
-     * @return costs that take each access and each of the others once; accesses are named by their address
+     * @return costs of openings, called by their names, as the plan opens for all of them, and of each of the others once
      */
     public AccessCost costs(Map<String, Double> shared) {
-        var each = book.accesses().stream().filter(access -> library.addressOf(access).isPresent())
-                .collect(Collectors.toMap(access -> name(access).toString(), Openings::minutes, (one, other) -> one));
-        each.putAll(shared);
-        return AccessCost.sum(each);
+        var more = AccessCost.sum(shared);
+        return wanted -> {
+            var openings = new HashSet<>(wanted);
+            openings.retainAll(known.keySet());
+            return more.minutes(wanted) + together.computeIfAbsent(openings, this::minutes);
+        };
     }
 
-    Address name(Access access) {
-        return library.addressOf(access).orElseThrow();
+    private double minutes(Set<String> names) {
+        var openings = names.stream().sorted().map(known::get).filter(one -> !one.accesses().isEmpty()).map(Opening::needs)
+                .toList();
+        try {
+            return openings.isEmpty() ? 0 : times.open(openings).minutes();
+        } catch (PlanException e) {
+            return openings.size() == 1 ? 0 : names.stream().mapToDouble(name -> minutes(Set.of(name))).sum();
+        }
+    }
+
+    /**
+     * Returns what stands in the way of counting.
+     *
+     * @return sentences, none if everything can be opened
+     */
+    public List<String> lacks() {
+        return lacks.stream().distinct().toList();
     }
 }

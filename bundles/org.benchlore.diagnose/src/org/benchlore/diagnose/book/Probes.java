@@ -10,7 +10,8 @@ import java.util.Set;
 import java.util.regex.Matcher;
 
 import org.benchlore.diagnose.Named;
-import org.benchlore.model.Access;
+import org.benchlore.diagnose.book.Openings.Opening;
+import org.benchlore.measure.Quantity;
 import org.benchlore.model.Address;
 import org.benchlore.model.Cause;
 import org.benchlore.model.Component;
@@ -20,6 +21,7 @@ import org.benchlore.model.ProcedureKind;
 import org.benchlore.model.Status;
 import org.benchlore.model.Step;
 import org.benchlore.model.WeightKind;
+import org.benchlore.model.Way;
 import org.benchlore.model.Work;
 import org.benchlore.store.Library;
 import org.benchlore.store.TextReferences;
@@ -98,7 +100,8 @@ public final class Probes {
         }
         for (var way : procedure.getWays()) {
             if (way.getWork() != null) {
-                read(new Named(address, title(procedure, address)), procedure, way.getWork());
+                openings.of(way).ifPresent(opening ->
+                        read(new Named(address, title(procedure, address)), procedure, way.getWork(), opening));
             }
         }
     }
@@ -107,17 +110,16 @@ public final class Probes {
         return procedure.getTitle() == null ? address.id() : procedure.getTitle();
     }
 
-    private void read(Named named, Procedure procedure, Work work) {
+    private void read(Named named, Procedure procedure, Work work, Opening opening) {
         var steps = work.getSteps().stream().filter(step -> outcomes(step).stream().anyMatch(Probe.Outcome::tells)).toList();
         var written = work.getMinutesUsual() == null ? procedure.getWholeJobUsual() : work.getMinutesUsual();
         var minutes = written == null ? weights.of(WeightKind.CHECK_MINUTES) : written.minutes();
-        var accesses = openings.of(procedure);
+        var opens = names(opening);
+        opens.add(named.address().toString());
         for (var step : steps) {
-            var opens = names(accesses);
-            opens.add(named.address().toString());
             var text = text(step.getText(), work.getSteps());
             library.addressOf(step).map(address -> new Probe(address, named, text, outcomes(step), opens,
-                    1, Math.max(0, minutes - steps.size()), written != null, named(accesses))).ifPresent(probe -> {
+                    1, Math.max(0, minutes - steps.size()), written != null, named(opening))).ifPresent(probe -> {
                         all.add(probe);
                         if (!CHANGES.contains(procedure.getKind())) {
                             offered.add(probe);
@@ -126,14 +128,12 @@ public final class Probes {
         }
     }
 
-    private Set<String> names(Set<Access> accesses) {
-        var names = new LinkedHashSet<String>();
-        accesses.forEach(access -> names.add(openings.name(access).toString()));
-        return names;
+    private static Set<String> names(Opening opening) {
+        return opening.name().isEmpty() ? new LinkedHashSet<>() : new LinkedHashSet<>(Set.of(opening.name()));
     }
 
-    private List<Named> named(Set<Access> accesses) {
-        return accesses.stream().map(book::named).flatMap(Optional::stream).toList();
+    private List<Named> named(Opening opening) {
+        return opening.accesses().stream().map(book::named).flatMap(Optional::stream).toList();
     }
 
     private List<Probe.Outcome> outcomes(Step step) {
@@ -143,15 +143,22 @@ public final class Probes {
                 .toList();
     }
 
+    /** Where the book names a procedure that proves it, that is opened for and timed; else the component is looked at. */
     private void read(Address address, Cause cause, boolean unproved) {
-        if (cause.getCheckText() == null || cause.getCheckText().isBlank()) {
+        var proof = library.resolve(cause.getCheck()).filter(Procedure.class::isInstance).map(Procedure.class::cast);
+        var words = cause.getCheckText() == null || cause.getCheckText().isBlank()
+                ? proof.map(Procedure::getTitle).orElse("") : cause.getCheckText();
+        if (words.isBlank()) {
             return;
         }
-        var accesses = openings.of((Component) cause.eContainer());
-        var probe = new Probe(address, new Named(address, MachineBook.title(cause)), text(cause.getCheckText(), List.of()),
+        var way = proof.flatMap(procedure -> procedure.getWays().stream().findFirst());
+        var opening = way.flatMap(openings::of).orElseGet(() -> openings.of((Component) cause.eContainer()));
+        var written = way.map(Way::getWork).map(Work::getMinutesUsual).or(() -> proof.map(Procedure::getWholeJobUsual));
+        var probe = new Probe(address, new Named(address, MachineBook.title(cause)), text(words, List.of()),
                 List.of(new Probe.Outcome(YES, YES, Set.of(address), Set.of()),
                         new Probe.Outcome(NO, NO, Set.of(), Set.of(address))),
-                names(accesses), weights.of(WeightKind.CHECK_MINUTES), 0, false, named(accesses));
+                names(opening), Math.max(1, written.map(Quantity::minutes).map(Long::doubleValue)
+                        .orElseGet(() -> weights.of(WeightKind.CHECK_MINUTES))), 0, written.isPresent(), named(opening));
         all.add(probe);
         if (unproved) {
             offered.add(probe);

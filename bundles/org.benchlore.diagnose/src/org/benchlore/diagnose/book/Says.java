@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.diagnose.book;
 
+import java.util.Optional;
+
+import org.benchlore.diagnose.book.Family.Relative;
 import org.benchlore.diagnose.chance.Share;
 import org.benchlore.model.NoteStatus;
 
@@ -19,12 +22,21 @@ final class Says {
             case RULED_OUT -> "looked like this, was not";
             case SUPERSEDED -> "superseded";
         };
-        return note.isTallied() && note.status() != NoteStatus.RULED_OUT ? proved + ", " + tally(note) : proved;
+        return on(note.relative()) + (note.isTallied() && note.status() != NoteStatus.RULED_OUT
+                ? proved + ", " + tally(note) : proved);
+    }
+
+    static String of(CaseJob job) {
+        return on(job.relative()) + "found in this job";
+    }
+
+    private static String on(Optional<Relative> relative) {
+        return relative.map(other -> "on '" + other.title() + "', of the same family: ").orElse("");
     }
 
     private static String tally(CaseNote note) {
         var since = note.since() == 0 ? "" : " since " + note.since();
-        return note.count() >= Share.ENOUGH ? "seen in " + note.count() + " of about " + note.of() + " of ours" + since
+        return note.count() >= Share.ENOUGH ? "seen in " + note.count() + " of about " + note.of() + (note.relative().isEmpty() ? " of ours" : " there") + since
                 : "seen " + (note.count() == 1 ? "once" : note.count() + " times") + since;
     }
 }

@@ -4,6 +4,7 @@ package org.benchlore.diagnose.book;
 import java.util.EnumMap;
 import java.util.Map;
 
+import org.benchlore.evidence.CountingRules;
 import org.benchlore.model.Frequency;
 import org.benchlore.model.NoteStatus;
 import org.benchlore.model.Shop;
@@ -34,6 +35,7 @@ public final class Weights {
     private final Map<WeightKind, Double> own = new EnumMap<>(WeightKind.class);
     private final double priorWorth;
     private final double surePercent;
+    private final double family;
 
     /**
      * Reads a shop's weights.
@@ -45,6 +47,7 @@ public final class Weights {
                 : Math.min(shop.getPriorWorth().doubleValue(), LARGEST);
         surePercent = shop == null || shop.getSurePercent() == null ? SURE_PERCENT
                 : Math.max(1, Math.min(shop.getSurePercent().doubleValue(), 99));
+        family = (shop == null ? CountingRules.usual() : CountingRules.of(shop)).familyWeight();
         if (shop != null) {
             shop.getWeights().forEach(weight -> {
                 if (weight.getValue() != null && isUsable(weight.getKind(), weight.getValue().doubleValue())) {
@@ -88,6 +91,15 @@ public final class Weights {
      */
     public double surePercent() {
         return surePercent;
+    }
+
+    /**
+     * Returns what a case on another machine of the family counts for, the same as in the shop's evidence.
+     *
+     * @return 0 to 1
+     */
+    public double family() {
+        return family;
     }
 
     double of(Frequency frequency) {

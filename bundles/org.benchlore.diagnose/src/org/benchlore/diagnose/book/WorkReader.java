@@ -89,7 +89,9 @@ public final class WorkReader {
         if (procedure == null || !library.addressOf(procedure).filter(with::add).isPresent()) {
             return;
         }
-        var opened = new Openings(book).of(procedure);
+        var openings = new Openings(book);
+        var opened = procedure.getWays().stream().findFirst().flatMap(openings::of).map(Openings.Opening::accesses)
+                .orElse(List.of());
         opened.forEach(access -> disturbances.read(access.getStrip()));
         procedure.getWays().stream().findFirst().ifPresent(way -> disturbances.read(way.getWork()));
         procedure.getIncludes().forEach(one -> load(one).ifPresent(other -> collect(other, with, disturbances)));
@@ -112,7 +114,8 @@ public final class WorkReader {
         return library.resolve(reference).filter(Procedure.class::isInstance).map(Procedure.class::cast);
     }
 
-    private Set<Address> renewed(Procedure procedure) {
+    /** Components that a procedure always renews, in whatever it includes as well. */
+    Set<Address> renewed(Procedure procedure) {
         var all = new HashSet<Address>();
         procedure.getWays().stream().findFirst().map(way -> way.getWork()).map(Work::getParts)
                 .ifPresent(uses -> uses.stream().filter(use -> use.getNeed() == PartNeed.ALWAYS)

@@ -35,7 +35,7 @@ public final class NoteFields {
      * Lists what stands in a note.
      *
      * @param note a note, as it is being written
-     * @return one for each value: machine, unit, job, procedures, codes, component, symptoms
+     * @return one for each value: machine, unit, job, procedures, codes, component, cause, symptoms
      */
     public List<Proposal> in(FieldNote note) {
         var all = new ArrayList<Proposal>();
@@ -46,6 +46,7 @@ public final class NoteFields {
         note.getCodes().forEach(code -> add(all, What.CODE, code));
         note.getCodesAsWritten().forEach(code -> all.add(new Proposal(What.CODE_AS_WRITTEN, code, Optional.empty())));
         add(all, What.COMPONENT, note.getComponent());
+        add(all, What.CAUSE, note.getCause());
         note.getSymptoms().forEach(symptom -> all.add(new Proposal(What.SYMPTOM, symptom, Optional.empty())));
         return all;
     }
@@ -96,6 +97,7 @@ public final class NoteFields {
             case UNIT -> edits.reference(note, Literals.FIELD_NOTE__UNIT, Optional.empty());
             case JOB -> edits.reference(note, Literals.FIELD_NOTE__JOB, Optional.empty());
             case COMPONENT -> edits.reference(note, Literals.FIELD_NOTE__COMPONENT, Optional.empty());
+            case CAUSE -> edits.reference(note, Literals.FIELD_NOTE__CAUSE, Optional.empty());
             case PROCEDURE -> edits.references(note, Literals.FIELD_NOTE__DURING, others(note.getDuring(), value));
             case CODE -> edits.references(note, Literals.FIELD_NOTE__CODES, others(note.getCodes(), value));
             case CODE_AS_WRITTEN -> edits.lines(note, Literals.FIELD_NOTE__CODES_AS_WRITTEN,

@@ -173,6 +173,7 @@ public final class NoteProposals {
             case CODE_AS_WRITTEN -> edits.lines(note, Literals.FIELD_NOTE__CODES_AS_WRITTEN,
                     with(note.getCodesAsWritten(), proposal.text()));
             case COMPONENT -> edits.reference(note, Literals.FIELD_NOTE__COMPONENT, proposal.target());
+            case CAUSE -> edits.reference(note, Literals.FIELD_NOTE__CAUSE, proposal.target());
             case SYMPTOM -> edits.lines(note, Literals.FIELD_NOTE__SYMPTOMS, with(note.getSymptoms(), proposal.text()));
         };
     }

@@ -30,6 +30,8 @@ public record Proposal(What what, String text, Optional<Address> target) {
         CODE_AS_WRITTEN,
         /** A component of the machine. */
         COMPONENT,
+        /** A way in which a component fails. */
+        CAUSE,
         /** A symptom that other elements name. */
         SYMPTOM
     }

@@ -2,7 +2,6 @@
 package org.benchlore.ui.commands;
 
 import org.benchlore.ui.Failures;
-import org.benchlore.ui.Ids;
 import org.benchlore.ui.diagnose.DiagnoseView;
 import org.benchlore.ui.session.LibrarySession;
 import org.eclipse.core.commands.AbstractHandler;
@@ -19,9 +18,7 @@ public final class ShowDiagnoseHandler extends AbstractHandler {
         var page = window.getActivePage();
         var place = DiagnoseView.place(page, window.getService(LibrarySession.class));
         try {
-            if (page.showView(Ids.DIAGNOSE_VIEW) instanceof DiagnoseView view) {
-                view.offer(place);
-            }
+            DiagnoseView.show(page, place);
         } catch (PartInitException e) {
             Failures.show(Messages.viewFailed, e.getMessage(), e);
         }

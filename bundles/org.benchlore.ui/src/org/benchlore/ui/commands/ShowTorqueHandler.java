@@ -2,7 +2,7 @@
 package org.benchlore.ui.commands;
 
 import org.benchlore.ui.Failures;
-import org.benchlore.ui.Ids;
+import org.benchlore.ui.torque.TorqueView;
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.ui.PartInitException;
@@ -14,7 +14,7 @@ public final class ShowTorqueHandler extends AbstractHandler {
     @Override
     public Object execute(ExecutionEvent event) {
         try {
-            HandlerUtil.getActiveWorkbenchWindow(event).getActivePage().showView(Ids.TORQUE_VIEW).setFocus();
+            TorqueView.show(HandlerUtil.getActiveWorkbenchWindow(event).getActivePage());
         } catch (PartInitException e) {
             Failures.show(Messages.viewFailed, e.getMessage(), e);
         }

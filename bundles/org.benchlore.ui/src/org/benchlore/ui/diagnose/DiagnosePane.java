@@ -7,6 +7,7 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
+import org.benchlore.diagnose.Assessment;
 import org.benchlore.model.Address;
 import org.benchlore.store.Catalogue;
 import org.benchlore.ui.Ids;
@@ -21,6 +22,7 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.ui.services.IServiceLocator;
 
@@ -36,11 +38,20 @@ final class DiagnosePane {
      * @param changed after a field changed
      * @param answer takes check and result
      * @param takeBack takes the last answer back
-     * @param writeDown takes the way in words
+     * @param next leads on from an answer
      * @param begin begins a new case
      */
-    record Follower(Runnable changed, BiConsumer<String, String> answer, Runnable takeBack, Consumer<String> writeDown,
-            Runnable begin) {
+    record Follower(Runnable changed, BiConsumer<String, String> answer, Runnable takeBack, Next next, Runnable begin) {
+    }
+
+    /**
+     * Leads on from an answer.
+     *
+     * @param writeDown writes the way down in a note
+     * @param intoJob writes it into a job record; a menu may open below the button
+     * @param plan plans what is done about a cause; a menu may open below the button
+     */
+    record Next(Consumer<Assessment> writeDown, BiConsumer<Assessment, Control> intoJob, BiConsumer<Assessment, Control> plan) {
     }
 
     private final SashForm sash;
@@ -51,7 +62,9 @@ final class DiagnosePane {
     private final PageCanvas page;
     private final Button takeBack;
     private final Button writeDown;
-    private Outcome shown = Outcome.refused(Messages.what);
+    private final Button intoJob;
+    private final Button plan;
+    private Outcome shown = Outcome.refused(Messages.what, false);
 
     DiagnosePane(Composite parent, Supplier<Optional<Catalogue>> catalogue, IServiceLocator services, Follower follower,
             Consumer<Address> opener) {
@@ -64,9 +77,14 @@ final class DiagnosePane {
         GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 6).spacing(6, 3).applyTo(column);
         form = new CaseForm(column, catalogue, new Entry.Follow(follower.changed(), this::fit));
         var bar = bar();
-        takeBack = button(bar, "diagnose.takeBack", Messages.takeBack, follower.takeBack());
-        writeDown = button(bar, "diagnose.writeDown", Messages.writeDown, () -> follower.writeDown().accept(shown.path()));
-        button(bar, "diagnose.begin", Messages.begin, follower.begin());
+        takeBack = button(bar, "diagnose.takeBack", Messages.takeBack, any -> follower.takeBack().run());
+        var next = follower.next();
+        writeDown = button(bar, "diagnose.writeDown", Messages.writeDown, any -> shown.assessment().ifPresent(next.writeDown()));
+        intoJob = button(bar, "diagnose.intoJob", Messages.intoJob, button -> shown.assessment().ifPresent(answer ->
+                next.intoJob().accept(answer, button)));
+        plan = button(bar, "diagnose.plan", Messages.plan, button -> shown.assessment().ifPresent(answer ->
+                next.plan().accept(answer, button)));
+        button(bar, "diagnose.begin", Messages.begin, any -> follower.begin().run());
         answers = new AnswerRows(column, follower.answer(), opener);
         scroll.setContent(column);
         scroll.addListener(SWT.Resize, event -> fit());
@@ -85,11 +103,11 @@ final class DiagnosePane {
         return bar;
     }
 
-    private static Button button(Composite bar, String id, String words, Runnable action) {
+    private static Button button(Composite bar, String id, String words, Consumer<Button> action) {
         var button = new Button(bar, SWT.PUSH);
         button.setText(words);
         button.setData(Ids.WIDGET_ID, id);
-        button.addListener(SWT.Selection, (Event event) -> action.run());
+        button.addListener(SWT.Selection, (Event event) -> action.accept(button));
         return button;
     }
 
@@ -116,7 +134,9 @@ final class DiagnosePane {
         page.show(outcome.page(), Map.of());
         answers.show(outcome.checks());
         takeBack.setEnabled(isAnswered);
-        writeDown.setEnabled(!outcome.path().isEmpty());
+        writeDown.setEnabled(outcome.assessment().isPresent());
+        intoJob.setEnabled(outcome.assessment().isPresent());
+        plan.setEnabled(outcome.assessment().filter(NextSteps::isPlanned).isPresent());
         fit();
     }
 

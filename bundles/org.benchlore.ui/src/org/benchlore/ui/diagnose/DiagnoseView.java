@@ -9,17 +9,20 @@ import org.benchlore.diagnose.Question.Reply;
 import org.benchlore.edit.desk.Proposal;
 import org.benchlore.edit.desk.Standpoint;
 import org.benchlore.model.Address;
+import org.benchlore.model.Kind;
 import org.benchlore.store.Catalogue;
 import org.benchlore.store.Row;
+import org.benchlore.ui.Ids;
 import org.benchlore.ui.LatestJob;
 import org.benchlore.ui.WindowThread;
-import org.benchlore.ui.note.NoteDialog;
 import org.benchlore.ui.note.Standing;
 import org.benchlore.ui.page.PageOpener;
+import org.benchlore.ui.plan.WholeWindow;
 import org.benchlore.ui.session.LibrarySession;
 import org.benchlore.ui.session.Opened;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.part.ViewPart;
 
 /**
@@ -33,6 +36,7 @@ public final class DiagnoseView extends ViewPart {
     private final List<Reply> replies = new ArrayList<>();
     private LibrarySession session;
     private DiagnosePane pane;
+    private WholeWindow whole;
     private LatestJob<Asked, Outcome> job;
     private Optional<Opened> asked = Optional.empty();
     private Optional<String> subject = Optional.empty();
@@ -43,8 +47,9 @@ public final class DiagnoseView extends ViewPart {
     public void createPartControl(Composite parent) {
         session = getSite().getService(LibrarySession.class);
         var thread = new WindowThread(parent);
+        whole = new WholeWindow(getSite().getPage(), Ids.DIAGNOSE_VIEW);
         pane = new DiagnosePane(parent, this::catalogue, getSite(), new DiagnosePane.Follower(this::changed, this::answer,
-                this::takeBack, this::writeDown, this::begin), new PageOpener(getSite().getPage(), session)::open);
+                this::takeBack, next(), this::begin), this::open);
         job = new LatestJob<>(Messages.weighing, Asked::answer, thread, (question, outcome) -> show(outcome));
         unlisten = session.onChange(event -> thread.run(this::libraryChanged));
         asked = session.current();
@@ -70,11 +75,24 @@ public final class DiagnoseView extends ViewPart {
     }
 
     /**
+     * Shows the view in the whole window: causes and checks are longer than the short place above the pages.
+     *
+     * @param page where it is shown
+     * @param place what is known of where somebody stands
+     * @throws PartInitException if it cannot be made
+     */
+    public static void show(IWorkbenchPage page, List<Proposal> place) throws PartInitException {
+        var view = (DiagnoseView) page.showView(Ids.DIAGNOSE_VIEW);
+        view.whole.fill();
+        view.offer(place);
+    }
+
+    /**
      * Takes in a place if nothing stands here yet: a case in hand is never overwritten.
      *
      * @param place what is known of it
      */
-    public void offer(List<Proposal> place) {
+    void offer(List<Proposal> place) {
         if (pane.form().isBlank()) {
             pane.form().fill(place);
             changed();
@@ -112,7 +130,8 @@ public final class DiagnoseView extends ViewPart {
         }
         job.forget();
         isAnswering = false;
-        show(Outcome.refused(opened.isEmpty() ? Messages.noLibrary : pane.form().problem().orElse(Messages.nothingAsked)));
+        show(Outcome.refused(opened.map(this::missing).orElse(Messages.noLibrary),
+                opened.filter(one -> one.library().isInvented()).isPresent()));
     }
 
     private void show(Outcome outcome) {
@@ -137,8 +156,24 @@ public final class DiagnoseView extends ViewPart {
         }
     }
 
-    private void writeDown(String path) {
-        NoteDialog.begin(getSite().getWorkbenchWindow(), path);
+    private String missing(Opened opened) {
+        return opened.library().library().catalogue().rows(Kind.MACHINE).findAny().isEmpty() ? Messages.noMachines
+                : pane.form().problem().orElse(Messages.nothingAsked);
+    }
+
+    private DiagnosePane.Next next() {
+        return new DiagnosePane.Next(answer -> steps().ifPresent(next -> next.writeDown(answer)),
+                (answer, button) -> steps().ifPresent(next -> next.intoJob(answer, button)),
+                (answer, button) -> steps().ifPresent(next -> next.plan(answer, button)));
+    }
+
+    private Optional<NextSteps> steps() {
+        return session.current().map(opened -> new NextSteps(getSite().getWorkbenchWindow(), opened));
+    }
+
+    private void open(Address address) {
+        whole.giveBack();
+        new PageOpener(getSite().getPage(), session).open(address);
     }
 
     /** Empties the fields and takes in the page that is open. */

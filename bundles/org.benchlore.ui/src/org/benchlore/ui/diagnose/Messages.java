@@ -17,15 +17,29 @@ final class Messages extends NLS {
     public static String choices;
     public static String codes;
     public static String codesHint;
+    public static String failed;
+    public static String intoJob;
+    public static String intoThisJob;
+    public static String jobInEditor;
+    public static String jobTakenBack;
+    public static String jobWritten;
+    public static String newJob;
     public static String noLibrary;
-    public static String notMeant;
+    public static String noMachines;
     public static String nothingAsked;
+    public static String notMeant;
+    public static String plan;
+    public static String planItem;
+    public static String readOnly;
     public static String symptoms;
     public static String symptomsHint;
     public static String takeBack;
+    public static String unitOnly;
+    public static String viewFailed;
     public static String weighing;
     public static String what;
     public static String writeDown;
+    public static String writingJob;
 
     static {
         NLS.initializeMessages(Messages.class.getPackageName() + ".messages", Messages.class);

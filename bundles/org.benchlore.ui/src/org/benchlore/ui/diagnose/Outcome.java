@@ -20,17 +20,12 @@ record Outcome(Optional<Assessment> assessment, Page page) {
         return new Outcome(Optional.of(assessment), page);
     }
 
-    static Outcome refused(String sentence) {
-        return new Outcome(Optional.empty(), Asked.page(sentence));
+    static Outcome refused(String sentence, boolean isInvented) {
+        return new Outcome(Optional.empty(), Asked.page(sentence, isInvented));
     }
 
     /** The checks that can be made now, in order. */
     List<NextCheck> checks() {
         return assessment.map(one -> one.checks().order()).orElse(List.of());
-    }
-
-    /** The way so far in words, empty if nothing was checked. */
-    String path() {
-        return assessment.map(one -> one.path().text()).orElse("");
     }
 }

@@ -89,6 +89,7 @@ final class ChipRow {
             case PROCEDURE -> Messages.during;
             case CODE, CODE_AS_WRITTEN -> Messages.code;
             case COMPONENT -> Messages.component;
+            case CAUSE -> Messages.cause;
             case SYMPTOM -> Messages.symptom;
         }, value.text());
     }

@@ -14,6 +14,7 @@ final class Messages extends NLS {
     public static String arrowTitle;
     public static String caption;
     public static String chip;
+    public static String cause;
     public static String chipsLabel;
     public static String chooseTitle;
     public static String code;

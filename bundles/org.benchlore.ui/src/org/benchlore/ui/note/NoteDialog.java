@@ -4,9 +4,11 @@ package org.benchlore.ui.note;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.benchlore.edit.desk.Chips;
 import org.benchlore.edit.desk.MinuteNote;
+import org.benchlore.edit.desk.NoteStart;
 import org.benchlore.edit.desk.Proposal;
 import org.benchlore.edit.desk.Standpoint;
 import org.benchlore.edit.media.MediaShelf;
@@ -70,6 +72,16 @@ public final class NoteDialog extends Dialog {
      * @param begun what was written already, may be empty
      */
     public static void begin(IWorkbenchWindow window, String begun) {
+        begin(window, NoteStart.written(begun));
+    }
+
+    /**
+     * Begins a note with all that is known; where nothing is, where one stands, or with the note that was left.
+     *
+     * @param window the window
+     * @param begun text and fields; the place where one stands fills the fields where there are none
+     */
+    public static void begin(IWorkbenchWindow window, NoteStart begun) {
         var sessions = window.getService(Editing.class).sessions();
         var opened = window.getService(LibrarySession.class).current();
         if (sessions.isEmpty() || opened.isEmpty()) {
@@ -81,15 +93,21 @@ public final class NoteDialog extends Dialog {
                 show(window, MinuteNote.goOn(sessions.get(), left.get()), true);
                 return;
             }
-            var standing = new Standing(window.getActivePage(), opened.get().library().library());
-            var stand = new Standpoint(opened.get().library().library()).of(standing.element(), standing.typed());
+            var about = begun.about().isEmpty() ? standpoint(window, opened.get()) : begun.about();
             var fresh = MinuteNote.begin(sessions.get(), LocalDate.now());
-            fresh.fill(stand);
-            fresh.write(begun);
-            new NoteDialog(window, opened.get(), fresh, stand, false).open();
+            fresh.fill(about);
+            fresh.write(begun.text());
+            var known = Stream.concat(about.stream(), begun.offered().stream()).toList();
+            new NoteDialog(window, opened.get(), fresh, known, false).open();
         } catch (LibraryException e) {
             Failures.show(Messages.title, e.getMessage(), e);
         }
+    }
+
+    private static List<Proposal> standpoint(IWorkbenchWindow window, Opened opened) {
+        var library = opened.library().library();
+        var standing = new Standing(window.getActivePage(), library);
+        return new Standpoint(library).of(standing.element(), standing.typed());
     }
 
     /**

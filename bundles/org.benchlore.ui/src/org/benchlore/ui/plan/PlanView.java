@@ -70,7 +70,7 @@ public final class PlanView extends ViewPart {
         var memory = getSite().getService(SessionMemory.class);
         thread = new WindowThread(parent);
         job = new LatestJob<>(Messages.planning, PlanWork::of, thread, this::show);
-        whole = new WholeWindow(getSite().getPage());
+        whole = new WholeWindow(getSite().getPage(), Ids.PLAN_VIEW);
         var sash = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
         form = new PlanForm(sash, this::catalogue, this::change);
         var right = new Composite(sash, SWT.NONE);

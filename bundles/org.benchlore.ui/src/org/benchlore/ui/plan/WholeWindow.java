@@ -6,29 +6,49 @@ import org.eclipse.ui.IPartListener2;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchPartReference;
 
-/** Gives the plan the whole window as long as somebody works in it; nobody has to know how to get the window back. */
-final class WholeWindow implements IPartListener2 {
+/** Gives a view the whole window as long as somebody works in it; nobody has to know how to get the window back. */
+public final class WholeWindow implements IPartListener2 {
 
     private final IWorkbenchPage page;
+    private final String view;
     private boolean isFilled;
 
-    WholeWindow(IWorkbenchPage page) {
+    /**
+     * Makes it.
+     *
+     * @param page the page of the window
+     * @param view id of the view
+     */
+    public WholeWindow(IWorkbenchPage page, String view) {
         this.page = page;
+        this.view = view;
         page.addPartListener(this);
-        // The window may have been closed while the plan had all of it.
-        var plan = page.findViewReference(Ids.PLAN_VIEW);
-        isFilled = plan != null && page.getPartState(plan) == IWorkbenchPage.STATE_MAXIMIZED;
+        // The window may have been closed while the view had all of it.
+        var shown = page.findViewReference(view);
+        isFilled = shown != null && page.getPartState(shown) == IWorkbenchPage.STATE_MAXIMIZED;
     }
 
-    void fill() {
-        page.setPartState(page.findViewReference(Ids.PLAN_VIEW), IWorkbenchPage.STATE_MAXIMIZED);
+    /** Gives it the window. */
+    public void fill() {
+        take();
+        // A view that had the window before gives it back a moment after this one came to the front.
+        page.getWorkbenchWindow().getShell().getDisplay().asyncExec(() -> {
+            if (isFilled && page.getWorkbenchWindow().getActivePage() != null && page.getActivePartReference() != null
+                    && page.getActivePartReference().getId().equals(view)) {
+                take();
+            }
+        });
+    }
+
+    private void take() {
+        page.setPartState(page.findViewReference(view), IWorkbenchPage.STATE_MAXIMIZED);
         isFilled = true;
     }
 
     /** Gives the window back, if it was taken. */
-    void giveBack() {
-        var plan = page.findViewReference(Ids.PLAN_VIEW);
-        var part = plan == null ? page.findViewReference(Ids.SEARCH_VIEW) : plan;
+    public void giveBack() {
+        var shown = page.findViewReference(view);
+        var part = shown == null ? page.findViewReference(Ids.SEARCH_VIEW) : shown;
         if (isFilled && part != null) {
             page.setPartState(part, IWorkbenchPage.STATE_RESTORED);
         }
@@ -45,14 +65,14 @@ final class WholeWindow implements IPartListener2 {
 
     @Override
     public void partActivated(IWorkbenchPartReference reference) {
-        if (isFilled && !reference.getId().equals(Ids.PLAN_VIEW)) {
+        if (isFilled && !reference.getId().equals(view)) {
             soon();
         }
     }
 
     @Override
     public void partClosed(IWorkbenchPartReference reference) {
-        if (reference.getId().equals(Ids.PLAN_VIEW)) {
+        if (reference.getId().equals(view)) {
             page.removePartListener(this);
             soon();
         }

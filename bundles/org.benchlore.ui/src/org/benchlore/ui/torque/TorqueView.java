@@ -12,6 +12,7 @@ import org.benchlore.torque.answer.Field;
 import org.benchlore.torque.wrench.WrenchRack;
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.WindowThread;
+import org.benchlore.ui.plan.WholeWindow;
 import org.benchlore.ui.session.LibrarySession;
 import org.benchlore.ui.session.Opened;
 import org.benchlore.ui.session.SessionMemory;
@@ -24,7 +25,9 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.TabItem;
 import org.eclipse.ui.IPartListener2;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchPartReference;
+import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.part.ViewPart;
 
 /** Judges, calculates and converts torques, sets wrenches and draws sequences. It only reads and never writes a torque. */
@@ -37,6 +40,7 @@ public final class TorqueView extends ViewPart {
     private TakeIn takeIn;
     private volatile Optional<WrenchRack> rack = Optional.empty();
     private Runnable unlisten = () -> { };
+    private WholeWindow whole;
     private final IPartListener2 parts = new IPartListener2() {
         @Override
         public void partActivated(IWorkbenchPartReference reference) {
@@ -53,6 +57,7 @@ public final class TorqueView extends ViewPart {
     public void createPartControl(Composite parent) {
         session = getSite().getService(LibrarySession.class);
         thread = new WindowThread(parent);
+        whole = new WholeWindow(getSite().getPage(), Ids.TORQUE_VIEW);
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         takeIn = new TakeIn(parent, session, this::take);
         folder = new TabFolder(parent, SWT.NONE);
@@ -63,6 +68,18 @@ public final class TorqueView extends ViewPart {
         unlisten = session.onChange(event -> changed());
         changed();
         offer();
+    }
+
+    /**
+     * Shows the view in the whole window: an answer is longer than the short place above the pages.
+     *
+     * @param page where it is shown
+     * @throws PartInitException if it cannot be made
+     */
+    public static void show(IWorkbenchPage page) throws PartInitException {
+        var view = (TorqueView) page.showView(Ids.TORQUE_VIEW);
+        view.whole.fill();
+        view.setFocus();
     }
 
     private void tab(QuestionKind kind) {

@@ -101,7 +101,6 @@ class DiagnoseTest {
         window.screenshot("diagnose-answered");
         push("diagnose.takeBack");
         window.waitUntil("it is as before", () -> page().equals(before));
-        assertFalse(window.find("diagnose.writeDown", Button.class).getEnabled());
     }
 
     @Test
@@ -114,6 +113,98 @@ class DiagnoseTest {
         var note = window.find("note.text", Text.class);
         assertTrue(note.getText().contains(answer), note.getText());
         push("note.drop");
+    }
+
+    private void askOfTheUnitAndFindTheActuator() {
+        field("about").setText("lorry-21");
+        field("symptoms").setText("Teach-in stops half way");
+        field("codes").setText("4C17, X9Z9");
+        field("after").setText("renew-pto-clutch-pack");
+        waitForPage("Causes, the likeliest first");
+        window.waitUntil("the travel can be answered", () -> answer("Below 11.0 mm").isPresent());
+        answer("Below 11.0 mm").orElseThrow().notifyListeners(SWT.Selection, new Event());
+        waitForPage("Answered");
+        window.waitUntil("it leads on", () -> window.find("diagnose.intoJob", Button.class).getEnabled());
+    }
+
+    private java.util.Optional<Button> answer(String words) {
+        for (int i = 1; window.has("diagnose.answer." + i); i++) {
+            var button = window.find("diagnose.answer." + i, Button.class);
+            if (button.getText().endsWith(words)) {
+                return java.util.Optional.of(button);
+            }
+        }
+        return java.util.Optional.empty();
+    }
+
+    private void choose(String button, String words) {
+        push(button);
+        for (var item : window.find(button, Button.class).getMenu().getItems()) {
+            if (item.getText().contains(words)) {
+                window.find(button, Button.class).getMenu().setVisible(false);
+                item.notifyListeners(SWT.Selection, new Event());
+                return;
+            }
+        }
+        throw new AssertionError("no '" + words + "' below " + button);
+    }
+
+    @Test
+    void theViewHasTheWholeWindowAndGivesItBackForAPage() {
+        assertEquals(IWorkbenchPage.STATE_MAXIMIZED, bench.getPartState(bench.findViewReference(Ids.DIAGNOSE_VIEW)));
+        assertTrue(page().contains("Invented for demonstration"), "before anything is asked: " + page());
+        var unit = LibraryCopy.session().current().orElseThrow().library().library().catalogue().byId("lorry-17").orElseThrow();
+        new PageOpener(bench, LibraryCopy.session()).open(unit.address());
+        window.waitUntil("the page is seen", () -> bench.getPartState(bench.findViewReference(Ids.DIAGNOSE_VIEW))
+                != IWorkbenchPage.STATE_MAXIMIZED);
+    }
+
+    @Test
+    void whatWasFoundFillsTheFieldsOfANote() {
+        askOfTheUnitAndFindTheActuator();
+        push("diagnose.writeDown");
+        var note = window.find("note.text", Text.class);
+        assertTrue(note.getText().contains("Points to: Actuator tilts and stops short"), note.getText());
+        var size = window.shell().getSize();
+        window.shell().setSize(1440, 1000);
+        window.screenshot("diagnose-note");
+        window.shell().setSize(size);
+        push("note.drop");
+    }
+
+    @Test
+    void theWayGoesIntoANewJobAndIsTakenBack() {
+        askOfTheUnitAndFindTheActuator();
+        var catalogue = LibraryCopy.session().current().orElseThrow().library().library().catalogue();
+        long before = catalogue.rows(org.benchlore.model.Kind.JOB).count();
+        choose("diagnose.intoJob", "A new job");
+        window.waitUntil("there is one more job", () -> jobs() == before + 1);
+        var last = PlatformUI.getWorkbench().getService(org.benchlore.ui.status.LastChange.class);
+        window.waitUntil("it is taken back", () -> {
+            last.takeBack(PlatformUI.getWorkbench().getActiveWorkbenchWindow());
+            return jobs() == before;
+        });
+    }
+
+    private static long jobs() {
+        return LibraryCopy.session().current().orElseThrow().library().library().catalogue()
+                .rows(org.benchlore.model.Kind.JOB).count();
+    }
+
+    @Test
+    void thePlanIsMadeForTheUnitAndWhatCuresTheCause() {
+        askOfTheUnitAndFindTheActuator();
+        try {
+            choose("diagnose.plan", "(for: Actuator tilts");
+            window.waitUntil("the plan is in front", () -> bench.getActivePartReference().getId().equals(Ids.PLAN_VIEW));
+            window.waitUntil("it has the whole window", () -> bench.getPartState(bench.findViewReference(Ids.PLAN_VIEW))
+                    == IWorkbenchPage.STATE_MAXIMIZED);
+            window.waitUntil("it is planned", () -> window.has("plan.page")
+                    && window.find("plan.page", StyledText.class).getText().contains("Lorry 21"));
+            window.screenshot("diagnose-plan");
+        } finally {
+            bench.hideView(bench.findView(Ids.PLAN_VIEW));
+        }
     }
 
     @Test
@@ -140,6 +231,9 @@ class DiagnoseTest {
             window.shell().setSize(800, 600);
             askOfTheMachine();
             window.screenshot("diagnose-dark-small");
+            window.shell().setSize(1440, 1000);
+            window.screenshot("diagnose-dark");
+            window.shell().setSize(800, 600);
             var text = window.find("diagnose.page", StyledText.class);
             assertTrue(text.getSize().x > 250 && text.getSize().y > 60, text.getSize().toString());
         } finally {
