@@ -292,4 +292,12 @@ class DiagnosesTest {
         assertTrue(shop.ask(many.toArray(String[]::new)).remarks().get(0).startsWith("More was found"));
         assertEquals(List.of(), shop.ask(DEAD).remarks());
     }
+
+    @Test
+    void ofTwoPagesForOneCodeThisMachinesOwnIsMeant() throws Exception {
+        shop.put("codes/a-crane-w1.xmi", "<book:FaultCode %s id=\"a-crane-w1\" formatVersion=\"1\" title=\"Crane stops\""
+                + " scheme=\"MAKER\" code=\"W101\"/>");
+        var findings = shop.ask(question("winch", List.of(), List.of("W101"), null)).findings();
+        assertEquals(List.of("w1"), findings.stream().map(finding -> finding.code().orElseThrow().id()).toList());
+    }
 }

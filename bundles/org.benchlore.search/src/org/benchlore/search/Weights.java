@@ -7,8 +7,8 @@ import org.benchlore.store.Row;
 
 /**
  * How much more a hit is worth by its kind and status, in per cent: what was proved before what is suspected, what
- * people look for at the bench before lists (a glossary explains words, the work is elsewhere), withdrawn last. Common
- * practice, no source; the order is what matters.
+ * people look for at the bench before lists (a machine's page holds a word for everything, a glossary explains words; the
+ * work is elsewhere), withdrawn last. Common practice, no source; the order is what matters.
  */
 final class Weights {
 
@@ -33,8 +33,9 @@ final class Weights {
             case PROCEDURE -> 130;
             case DOCUMENT -> 120;
             case JOB, CODE -> 110;
-            case MACHINE, UNIT, PART, TOOL, SUPPLY -> 100;
+            case UNIT, PART, TOOL, SUPPLY -> 100;
             case SHOP -> 60;
+            case MACHINE -> 50;
             case GLOSSARY -> 10;
         };
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.diagnose.book;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Objects;
@@ -59,7 +60,7 @@ public final class CaseReader {
         var unit = Optional.of(about).filter(Unit.class::isInstance).map(Unit.class::cast);
         var machine = machine(about);
         var book = new MachineBook(library, machine);
-        var findings = findings(question);
+        var findings = findings(question, library.addressOf(machine));
         if (findings.isEmpty() && question.after().isEmpty()) {
             throw new QuestionException("Nothing was asked: give at least one --symptom, --code or --after");
         }
@@ -86,9 +87,10 @@ public final class CaseReader {
                         + "' names no machine of this library: add it there"));
     }
 
-    private List<Finding> findings(Question question) {
+    private List<Finding> findings(Question question, Optional<Address> machine) {
         var found = new LinkedHashMap<String, Finding>();
-        question.codes().stream().map(String::strip).filter(text -> !text.isEmpty()).map(this::code)
+        question.codes().stream().map(String::strip).filter(text -> !text.isEmpty())
+                .map(text -> code(text, machine))
                 .forEach(finding -> found.putIfAbsent(finding.id(), finding));
         question.symptoms().stream().map(String::strip).filter(text -> !text.isEmpty())
                 .forEach(text -> found.putIfAbsent("symptom " + text, new Finding("symptom " + text, text, text,
@@ -96,10 +98,12 @@ public final class CaseReader {
         return List.copyOf(found.values());
     }
 
-    private Finding code(String text) {
+    /** Two machines may have a page each for one code of a standard: this machine's own is meant. */
+    private Finding code(String text, Optional<Address> machine) {
         var forms = CodeReader.read(text).stream().map(reading -> reading.key().indexForm()).toList();
         var known = library.catalogue().rows(Kind.CODE).filter(row -> row.codes().stream()
-                .anyMatch(code -> forms.contains(CodeReader.indexForm(code)))).findFirst();
+                .anyMatch(code -> forms.contains(CodeReader.indexForm(code))))
+                .min(Comparator.comparing(row -> machine.filter(row.machines()::contains).isEmpty()));
         return known.map(row -> new Finding("code " + row.id(), label(row), text, Optional.of(row.address()), true))
                 .orElseGet(() -> new Finding("code " + text, text, text, Optional.empty(), true));
     }
