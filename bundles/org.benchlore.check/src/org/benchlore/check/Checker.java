@@ -3,13 +3,10 @@ package org.benchlore.check;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 
 import org.benchlore.check.rules.Rules;
@@ -35,30 +32,10 @@ public final class Checker {
 
     private final Library library;
     private final Supplier<LocalDate> today;
-    private final Map<String, FileCheck> files = new ConcurrentHashMap<>();
+    private final FileFindings found = new FileFindings();
     private final Set<String> pending = new LinkedHashSet<>();
     private HazardCount hazards = new HazardCount();
     private Bench bench;
-
-    /** What was found in one file, by how far the rules looked. */
-    private record FileCheck(List<Problem> alone, List<Problem> withNeighbours, List<Problem> amongAll) {
-
-        private static final FileCheck NOTHING = new FileCheck(List.of(), List.of(), List.of());
-
-        FileCheck among(List<Problem> problems) {
-            return new FileCheck(alone, withNeighbours, problems);
-        }
-
-        FileCheck near(List<Problem> problems) {
-            return new FileCheck(alone, problems, amongAll);
-        }
-
-        void addTo(Collection<Problem> all) {
-            all.addAll(alone);
-            all.addAll(withNeighbours);
-            all.addAll(amongAll);
-        }
-    }
 
     /**
      * Makes a checker; nothing is checked yet.
@@ -92,7 +69,7 @@ public final class Checker {
     public synchronized Report all(IProgressMonitor monitor) {
         var entries = List.copyOf(library.catalogue().entries());
         var progress = SubMonitor.convert(monitor, "Checking", entries.size());
-        files.clear();
+        found.clear();
         pending.clear();
         hazards = new HazardCount();
         var ready = bench();
@@ -103,8 +80,7 @@ public final class Checker {
             }
         });
         var facts = hazards.facts(library.catalogue());
-        entries.parallelStream().forEach(entry -> files.merge(entry.path(),
-                FileCheck.NOTHING.among(ready.amongAll(entry, facts)), (old, now) -> old.among(now.amongAll())));
+        entries.parallelStream().forEach(entry -> amongAll(entry, facts, ready));
         return report();
     }
 
@@ -112,11 +88,12 @@ public final class Checker {
     private Set<String> look(String path, Bench ready) {
         var subject = subject(path);
         if (subject.isEmpty()) {
-            files.put(path, files.getOrDefault(path, FileCheck.NOTHING).near(List.of()));
-            return hazards.put(path, Set.of());
+            found.change(path, known -> known.within(List.of(), List.of()));
+            return hazards.put(path, Optional.empty());
         }
-        var among = files.getOrDefault(path, FileCheck.NOTHING).amongAll();
-        files.put(path, new FileCheck(ready.alone(subject.get()), ready.withNeighbours(subject.get()), among));
+        var alone = ready.alone(subject.get());
+        var near = ready.withNeighbours(subject.get());
+        found.change(path, known -> known.within(alone, near));
         return hazards.put(path, HazardCount.of(subject.get()));
     }
 
@@ -135,13 +112,13 @@ public final class Checker {
         all.addAll(changes.removed());
         if (all.contains(Kind.GLOSSARY.word() + Kind.ENDING)) {
             bench = null;
-            pending.addAll(files.keySet());
+            pending.addAll(found.files());
         }
         var ready = bench();
         var again = new LinkedHashSet<String>(all);
         changes.removed().forEach(path -> {
-            again.addAll(hazards.put(path, Set.of()));
-            files.remove(path);
+            again.addAll(hazards.put(path, Optional.empty()));
+            found.remove(path);
         });
         changes.changed().forEach(path -> again.addAll(look(path, ready)));
         referring(all, ready);
@@ -168,14 +145,16 @@ public final class Checker {
         }
         referrers.addAll(further);
         referrers.removeAll(changed);
-        referrers.retainAll(files.keySet());
+        referrers.retainAll(found.files());
         referrers.stream().limit(AT_ONCE).forEach(path -> lookNear(path, ready));
         referrers.stream().skip(AT_ONCE).forEach(pending::add);
     }
 
     private void lookNear(String path, Bench ready) {
-        subject(path).ifPresent(subject -> files.computeIfPresent(path,
-                (key, known) -> known.near(ready.withNeighbours(subject))));
+        subject(path).ifPresent(subject -> {
+            var near = ready.withNeighbours(subject);
+            found.change(path, known -> known.near(near));
+        });
     }
 
     private void amongAll(Set<String> again, Bench ready) {
@@ -183,13 +162,13 @@ public final class Checker {
         for (var path : List.copyOf(again)) {
             library.catalogue().entry(path).ifPresent(entry -> again.addAll(ready.touched(entry, facts)));
         }
-        files.forEach((path, known) -> {
-            if (!known.amongAll().isEmpty()) {
-                again.add(path);
-            }
-        });
-        again.forEach(path -> library.catalogue().entry(path).ifPresent(entry -> files.compute(path, (key, known) ->
-                (known == null ? FileCheck.NOTHING : known).among(ready.amongAll(entry, facts)))));
+        found.addFoundAmongAll(again);
+        again.forEach(path -> library.catalogue().entry(path).ifPresent(entry -> amongAll(entry, facts, ready)));
+    }
+
+    private void amongAll(Entry entry, LibraryFacts facts, Bench ready) {
+        var among = ready.amongAll(entry, facts);
+        found.change(entry.path(), known -> known.among(among));
     }
 
     /**
@@ -228,8 +207,8 @@ public final class Checker {
      */
     public synchronized Report report() {
         var all = new ArrayList<Problem>();
-        files.values().forEach(file -> file.addTo(all));
-        return bench().suppressions().report(all, library.catalogue(), files.size());
+        found.addTo(all);
+        return bench().suppressions().report(all, library.catalogue(), found.files().size());
     }
 
     /**
@@ -239,13 +218,13 @@ public final class Checker {
      * @return what was found in it
      */
     public synchronized Report of(String path) {
-        var found = new ArrayList<Problem>();
+        var problems = new ArrayList<Problem>();
         subject(path).ifPresent(subject -> {
-            found.addAll(bench().alone(subject));
-            found.addAll(bench().withNeighbours(subject));
+            problems.addAll(bench().alone(subject));
+            problems.addAll(bench().withNeighbours(subject));
         });
-        library.catalogue().entry(path).ifPresent(entry -> found.addAll(among(entry)));
-        return bench().suppressions().report(found, library.catalogue(), 1);
+        library.catalogue().entry(path).ifPresent(entry -> problems.addAll(among(entry)));
+        return bench().suppressions().report(problems, library.catalogue(), 1);
     }
 
     private List<Problem> among(Entry entry) {
@@ -260,8 +239,8 @@ public final class Checker {
      */
     public synchronized Report of(EditSession session) {
         var subject = new Subject(session.path(), session.element());
-        var found = new ArrayList<>(bench().alone(subject));
-        found.addAll(bench().withNeighbours(subject));
-        return bench().suppressions().report(found, library.catalogue(), 1);
+        var problems = new ArrayList<>(bench().alone(subject));
+        problems.addAll(bench().withNeighbours(subject));
+        return bench().suppressions().report(problems, library.catalogue(), 1);
     }
 }

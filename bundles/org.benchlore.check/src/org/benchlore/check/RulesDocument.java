@@ -15,9 +15,11 @@ public final class RulesDocument {
     public static String of(Rules rules) {
         var text = new StringBuilder("# The rules\n\nWritten by `benchlore check --rules`, from the rules themselves. ")
                 .append(rules.all().size()).append(" rules. A rule is silenced at one element, with a reason, in the shop.\n")
-                .append("Scope: *element*, the file alone; *neighbours*, what it refers to as well; *library*, the facts of all files.\n");
+                .append("Scope: *element*, the file alone; *neighbours*, what it refers to as well; *library*, the facts "
+                        + "of all files.\n");
         for (var chapter : rules.chapters()) {
-            text.append("\n## ").append(chapter.title()).append("\n\n| rule | | scope | what must be so | otherwise | what it cannot see |\n")
+            text.append("\n## ").append(chapter.title())
+                    .append("\n\n| rule | | scope | what must be so | otherwise | what it cannot see |\n")
                     .append("|---|---|---|---|---|---|\n");
             chapter.rules().forEach(rule -> row(rule, text));
         }

@@ -59,7 +59,9 @@ class CheckerTest {
     void aChangeIsFoundWithoutCheckingEverything() throws Exception {
         demo.outside(DemoCopy.PROCEDURE, "torque=\"22 N·m\"", "torque=\"220 N·m\"");
         var report = checker.changed(refresh());
-        assertEquals(List.of("torque-implausible", "torque-tool-missing"), rules(report));
+        // Where the sum of the reviewed text was kept, the change itself is found too.
+        assertEquals(List.of("torque-implausible", "torque-tool-missing"),
+                rules(report).stream().filter(rule -> !rule.equals("changed-since-review")).toList());
         assertEquals(Set.of(), checker.pending());
     }
 
@@ -102,7 +104,8 @@ class CheckerTest {
         demo.outside("procedures/leak-check-pto.xmi", "status=\"REVIEWED\"", "status=\"WITHDRAWN\"");
         checker.changed(refresh());
         var report = checker.catchUp(new NullProgressMonitor());
-        assertEquals(new Checker(library, () -> Mirror.DAY).all(new NullProgressMonitor()).open().toString().replaceAll("maker=[^\\]]*", ""),
+        assertEquals(new Checker(library, () -> Mirror.DAY).all(new NullProgressMonitor()).open().toString()
+                .replaceAll("maker=[^\\]]*", ""),
                 report.open().toString().replaceAll("maker=[^\\]]*", ""));
     }
 
@@ -111,7 +114,8 @@ class CheckerTest {
         demo.outside(DemoCopy.PROCEDURE, "statedBy=\"SHOP\"", "statedBy=\"CALCULATED\"");
         var problem = checker.changed(refresh()).open().get(0);
         var shop = new Sessions(library, new Random(1)).open("shop.xmi");
-        shop.execute(Suppressions.silence(shop, problem, "A trial only.", Optional.of(new Address("shop.xmi", "oda-brekkan")), Mirror.DAY));
+        shop.execute(Suppressions.silence(shop, problem, "A trial only.",
+                Optional.of(new Address("shop.xmi", "oda-brekkan")), Mirror.DAY));
         shop.save();
         checker.changed(new Changes(Set.of("shop.xmi"), Set.of(), Set.of()));
         var report = checker.report();

@@ -16,12 +16,14 @@ import org.benchlore.model.Access;
 import org.benchlore.model.Element;
 import org.benchlore.model.Fastening;
 import org.benchlore.model.Hazard;
+import org.benchlore.model.Kind;
 import org.benchlore.model.Measurement;
 import org.benchlore.model.Procedure;
 import org.benchlore.model.Step;
 import org.benchlore.model.TopElement;
 import org.benchlore.model.Work;
 import org.benchlore.store.BookFormat;
+import org.benchlore.store.Row;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
@@ -71,6 +73,16 @@ public final class Spoil {
         for (var entry : Demo.LIBRARY.catalogue().entries()) {
             other(entry.path(), file -> file.top().setInvented(file.path().equals(invented)));
         }
+    }
+
+    /** The paths of the library's procedures that have work to follow, in order. */
+    public static List<String> procedures() {
+        return Demo.LIBRARY.catalogue().rows(Kind.PROCEDURE).map(Row::path).sorted().filter(Spoil::hasWork).toList();
+    }
+
+    private static boolean hasWork(String path) {
+        var ways = file(path).procedure().getWays();
+        return !ways.isEmpty() && ways.get(0).getWork() != null;
     }
 
     public String path() {

@@ -12,7 +12,6 @@ import org.benchlore.check.RulesDocument;
 import org.benchlore.check.Silenced;
 import org.benchlore.model.Address;
 import org.benchlore.model.Procedure;
-import org.benchlore.model.compare.Words;
 import org.benchlore.page.TextRenderer;
 import org.benchlore.store.Row;
 import org.benchlore.workshop.OpenLibrary;
@@ -96,7 +95,7 @@ final class CheckCommand implements Callable<Integer> {
     /** Says how a procedure was changed since its review, where a copy was kept. */
     private void sinceReview(OpenLibrary open, String id) {
         open.library().top(id.substring(id.indexOf('#') + 1)).filter(Procedure.class::isInstance).map(Procedure.class::cast)
-                .map(procedure -> open.reviewedCopies().changes(procedure, new Words())).filter(changes -> !changes.isEmpty())
+                .map(procedure -> open.reviewedCopies().changes(procedure, open.comparisons().words())).filter(changes -> !changes.isEmpty())
                 .ifPresent(changes -> desk.out().println("Changed since the review: " + String.join("; ", changes)));
     }
 

@@ -31,6 +31,8 @@ final class Commands {
                 .addSubcommand(new DiagnoseCommand(desk))
                 .addSubcommand(new IndexCommand(desk))
                 .addSubcommand(new CheckCommand(desk))
+                .addSubcommand(new ReviewCommand(desk))
+                .addSubcommand(new CompareCommand(desk))
                 .addSubcommand(new NewCommand(desk))
                 .addSubcommand(new PlanCommand(desk))
                 .addSubcommand(new AddingCommand(desk))

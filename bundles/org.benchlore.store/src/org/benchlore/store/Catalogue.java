@@ -111,7 +111,17 @@ public final class Catalogue {
      * @return its row; of two with the same id, the first by path
      */
     public Optional<Row> byId(String id) {
-        return mixed(base.rows(id).stream(), row -> row.id().equals(id)).findFirst();
+        return withId(id).findFirst();
+    }
+
+    /**
+     * Finds every file whose element has an id; there should be one.
+     *
+     * @param id id of an element
+     * @return their facts by path
+     */
+    public Stream<Row> withId(String id) {
+        return mixed(base.rows(id).stream(), row -> row.id().equals(id));
     }
 
     /**

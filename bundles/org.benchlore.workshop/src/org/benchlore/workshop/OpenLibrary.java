@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Random;
 
+import org.benchlore.check.review.ReviewKeeper;
 import org.benchlore.check.review.ReviewedCopies;
 import org.benchlore.diagnose.Diagnoses;
 import org.benchlore.edit.Sessions;
@@ -112,6 +113,7 @@ public final class OpenLibrary implements AutoCloseable {
     public synchronized Sessions sessions() {
         if (sessions == null) {
             sessions = new Sessions(library, new Random());
+            ReviewKeeper.follow(sessions, reviewedCopies());
         }
         return sessions;
     }
@@ -174,7 +176,25 @@ public final class OpenLibrary implements AutoCloseable {
     }
 
     /**
-     * Returns the copies of procedures as they were reviewed. Whoever reviews keeps a copy after saving.
+     * Returns what reviews procedures and withdraws them.
+     *
+     * @return the reviews of this library
+     */
+    public ReviewDesk reviews() {
+        return new ReviewDesk(this);
+    }
+
+    /**
+     * Returns what tells versions of elements apart.
+     *
+     * @return comparisons in this library
+     */
+    public Comparisons comparisons() {
+        return new Comparisons(this);
+    }
+
+    /**
+     * Returns the copies of procedures as they were reviewed. They are kept by themselves as soon as there are sessions.
      *
      * @return the copies of this library
      */

@@ -2,6 +2,7 @@
 package org.benchlore.bench;
 
 import org.benchlore.bench.rank.RankCommand;
+import org.benchlore.bench.rules.CheckCommand;
 import org.benchlore.bench.speed.SpeedCommand;
 
 import picocli.CommandLine;
@@ -10,7 +11,7 @@ import picocli.CommandLine.Command;
 /** The bench's command line. Exit 0 measured; 1 something failed on the way; 2 a bad argument or a bad set. */
 @Command(name = "bench", mixinStandardHelpOptions = true,
         description = "Measures the product's search beside plain Lucene and SQLite FTS5 in one run.",
-        subcommands = {RankCommand.class, SpeedCommand.class})
+        subcommands = {RankCommand.class, SpeedCommand.class, CheckCommand.class})
 public final class Main {
 
     private Main() {

@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
+import org.benchlore.check.Report;
 import org.benchlore.edit.Edit;
 import org.benchlore.edit.EditSession;
 import org.benchlore.edit.Edits;
@@ -15,6 +17,7 @@ import org.benchlore.model.BookPackage.Literals;
 import org.benchlore.model.Kind;
 import org.benchlore.model.Procedure;
 import org.benchlore.model.Status;
+import org.benchlore.store.Library;
 
 /** Review and withdrawal of procedures, as edits that can be undone. Refusals are plain sentences. */
 public final class Reviews {
@@ -33,7 +36,21 @@ public final class Reviews {
         WITHDRAWN
     }
 
+    /** Rules about the review itself, which it mends. */
+    private static final Set<String> MENDED = Set.of("changed-since-review", "review-incomplete", "reviewed-by-author");
+
     private Reviews() {
+    }
+
+    /**
+     * Leaves out what is mended by a review.
+     *
+     * @param report what the rules find in a procedure
+     * @return what is left for a reviewer to look at
+     */
+    public static Report leftFor(Report report) {
+        return new Report(report.open().stream().filter(problem -> !MENDED.contains(problem.rule())).toList(),
+                report.silenced(), report.files());
     }
 
     /** Says where a procedure stands. */
@@ -56,9 +73,21 @@ public final class Reviews {
      * @return sentences; empty if it may be reviewed
      */
     public static List<String> obstacles(EditSession session, Address reviewer, List<String> errors) {
-        var procedure = procedure(session);
+        return obstacles(session.library(), procedure(session), reviewer, errors);
+    }
+
+    /**
+     * Says what stands against a review.
+     *
+     * @param library the library of the procedure
+     * @param procedure the procedure as it is to be reviewed
+     * @param reviewer who reviews it
+     * @param errors sentences of the errors found in it and not suppressed
+     * @return sentences; empty if it may be reviewed
+     */
+    public static List<String> obstacles(Library library, Procedure procedure, Address reviewer, List<String> errors) {
         var found = new ArrayList<String>();
-        var author = session.library().addressOf(procedure.getAuthor());
+        var author = library.addressOf(procedure.getAuthor());
         if (author.isEmpty()) {
             found.add("Nobody is named as author: name who wrote it");
         } else if (author.get().equals(reviewer)) {
@@ -99,7 +128,27 @@ public final class Reviews {
     private static Integer revision(Procedure procedure, String sum) {
         int now = procedure.getRevision() == null ? 0 : procedure.getRevision();
         boolean isFirst = procedure.getReviewedOn() == null;
-        return Objects.equals(sum, procedure.getReviewedHash()) || isFirst && now > 0 ? Integer.valueOf(now) : Integer.valueOf(now + 1);
+        return Objects.equals(sum, procedure.getReviewedHash()) || isFirst && now > 0 ? Integer.valueOf(now)
+                : Integer.valueOf(now + 1);
+    }
+
+    /**
+     * Keeps the sum of a procedure that was reviewed before sums were kept, or elsewhere: from now on a change is seen.
+     *
+     * @param session the session of a procedure
+     * @return the edit
+     * @throws IllegalArgumentException with a plain sentence if it is not one that was reviewed without a sum
+     */
+    public static Edit keepSum(EditSession session) {
+        var procedure = procedure(session);
+        if (standing(procedure) != Standing.REVIEWED_WITHOUT_SUM) {
+            throw new IllegalArgumentException(standing(procedure) == Standing.CHANGED_SINCE
+                    ? "'" + session.title() + "' was changed since its review: have it reviewed again"
+                    : "'" + session.title() + "' needs no sum: only what is reviewed and has none is given one");
+        }
+        var sum = ReviewedText.sum(procedure);
+        return Edits.all("keep the sum of the reviewed text",
+                List.of(session.edits().value(procedure, Literals.PROCEDURE__REVIEWED_HASH, sum)));
     }
 
     /** Makes a procedure a draft again. What was reviewed last stays known, so that the next reviewer sees what changed. */

@@ -21,7 +21,8 @@ final class AccessAgainstItsNeed extends ElementRule {
     public void check(Subject subject, Findings findings) {
         for (var access : subject.all(Access.class)) {
             var against = access.getNeeds().stream().filter(need -> !need.getAnyOf().isEmpty()
-                    && need.getAnyOf().stream().allMatch(one -> access.getNotWith().contains(one) || one.getNotWith().contains(access)))
+                    && need.getAnyOf().stream().allMatch(one -> access.getNotWith().contains(one)
+                            || one.getNotWith().contains(access)))
                     .findFirst();
             against.ifPresent(need -> findings.add(access, "'" + Works.shorten(access.getTitle()) + "' needs '"
                     + Works.shorten(need.getAnyOf().get(0).getTitle()) + "' and must not be open with it: take one of the two away"));

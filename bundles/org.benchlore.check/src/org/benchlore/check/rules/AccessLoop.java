@@ -26,7 +26,8 @@ final class AccessLoop extends ElementRule {
     public void check(Subject subject, Findings findings) {
         for (var access : subject.all(Access.class)) {
             if (needsItself(access)) {
-                findings.add(access, "'" + Works.shorten(access.getTitle()) + "' needs, by way of others, that it is open itself: take one need "
+                findings.add(access, "'" + Works.shorten(access.getTitle())
+                        + "' needs, by way of others, that it is open itself: take one need "
                         + "away");
                 return;
             }

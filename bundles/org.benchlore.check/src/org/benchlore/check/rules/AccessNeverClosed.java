@@ -21,7 +21,8 @@ final class AccessNeverClosed extends ElementRule {
     public void check(Subject subject, Findings findings) {
         for (var access : subject.all(Access.class)) {
             if (access.getStrip() != null && (access.getRefit() == null || access.getRefit().getSteps().isEmpty())) {
-                findings.add(access, "'" + Works.shorten(access.getTitle()) + "' is opened and never closed: write the refit with its steps");
+                findings.add(access, "'" + Works.shorten(access.getTitle())
+                        + "' is opened and never closed: write the refit with its steps");
             }
         }
     }

@@ -21,7 +21,8 @@ final class AccessNeverOpened extends ElementRule {
     public void check(Subject subject, Findings findings) {
         for (var access : subject.all(Access.class)) {
             if (access.getStrip() == null || access.getStrip().getSteps().isEmpty()) {
-                findings.add(access, "'" + Works.shorten(access.getTitle()) + "' does not say how it is opened: write the strip with its steps");
+                findings.add(access, "'" + Works.shorten(access.getTitle())
+                        + "' does not say how it is opened: write the strip with its steps");
             }
         }
     }

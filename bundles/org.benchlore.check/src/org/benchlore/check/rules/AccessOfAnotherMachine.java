@@ -24,12 +24,14 @@ final class AccessOfAnotherMachine extends NeighbourRule {
     @Override
     public void check(Subject subject, Neighbours neighbours, Findings findings) {
         var machines = new HashSet<String>();
-        subject.all(Applicability.class).forEach(one -> neighbours.addressOf(one.getMachine()).ifPresent(at -> machines.add(at.path())));
+        subject.all(Applicability.class).forEach(one -> neighbours.addressOf(one.getMachine())
+                .ifPresent(at -> machines.add(at.path())));
         if (subject.procedure().isEmpty() || machines.isEmpty()) {
             return;
         }
         for (var need : subject.all(Need.class)) {
-            need.getAnyOf().stream().filter(access -> neighbours.addressOf(access).filter(at -> !machines.contains(at.path())).isPresent())
+            need.getAnyOf().stream().filter(access -> neighbours.addressOf(access)
+                    .filter(at -> !machines.contains(at.path())).isPresent())
                     .forEach(access -> findings.add(need, "The way needs an access of '" + neighbours.title(access)
                             + "', for which the procedure is not: name one of its own machine"));
         }

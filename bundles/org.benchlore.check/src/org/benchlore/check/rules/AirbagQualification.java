@@ -13,7 +13,8 @@ import org.benchlore.model.Work;
 /** Work on airbags and belt tensioners names the qualification. */
 final class AirbagQualification extends ElementRule {
 
-    private final QualificationWords asked = new QualificationWords(Qualification.AIRBAG, Phrases.exactly("airbag", "air bag", "belt tensioner", "pyrotechnic", "gas generator"),
+    private final QualificationWords asked = new QualificationWords(Qualification.AIRBAG,
+            Phrases.exactly("airbag", "air bag", "belt tensioner", "pyrotechnic", "gas generator"),
             "airbags or belt tensioners");
 
     AirbagQualification() {

@@ -24,7 +24,8 @@ final class ApplicabilityInverted extends ElementRule {
             if (one.getYearFrom() != null && one.getYearTo() != null && one.getYearFrom() > one.getYearTo()) {
                 findings.add(one, "The years run from " + one.getYearFrom() + " to " + one.getYearTo() + ": turn them round");
             } else if (isInverted(one.getSerialFrom(), one.getSerialTo())) {
-                findings.add(one, "The serial numbers run from " + one.getSerialFrom() + " to " + one.getSerialTo() + ": turn them round");
+                findings.add(one, "The serial numbers run from " + one.getSerialFrom() + " to " + one.getSerialTo()
+                        + ": turn them round");
             }
         }
     }

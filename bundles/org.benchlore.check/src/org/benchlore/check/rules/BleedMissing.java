@@ -33,7 +33,8 @@ final class BleedMissing extends NeighbourRule {
     @Override
     public void check(Subject subject, Neighbours neighbours, Findings findings) {
         subject.procedure().ifPresent(procedure -> {
-            var bled = bleeds(new Following(neighbours).of(procedure)) || subject.works().stream().anyMatch(work -> bleeds(subject, work));
+            var bled = bleeds(new Following(neighbours).of(procedure)) || subject.works().stream()
+                    .anyMatch(work -> bleeds(subject, work));
             if (!bled) {
                 subject.works().forEach(work -> report(subject, work, findings));
             }

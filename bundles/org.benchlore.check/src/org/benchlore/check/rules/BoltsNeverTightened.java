@@ -43,7 +43,8 @@ final class BoltsNeverTightened extends ElementRule {
 
     private void report(Subject subject, Work out, Work in, Findings findings) {
         if (Works.fastenings(in).findAny().isEmpty()) {
-            out.getSteps().stream().filter(step -> words.takesBoltsOut(subject.text(step))).findFirst().ifPresent(step -> findings.add(step,
+            out.getSteps().stream().filter(step -> words.takesBoltsOut(subject.text(step))).findFirst()
+                    .ifPresent(step -> findings.add(step,
                     "Bolts come out here, and nothing says how they are tightened again: add the fastening where they go in"));
         }
     }

@@ -25,13 +25,15 @@ final class BrokenReference extends NeighbourRule {
         for (var out : Outgoing.of(subject)) {
             var target = neighbours.addressOf(out.target());
             if (target.isPresent() && neighbours.facts().at(target.get()).isEmpty() && !target.get().path().equals(subject.path())) {
-                findings.add(out.owner(), "The " + new Words().field(out.reference()) + " '" + target.get() + "' does not exist: mend or remove "
+                findings.add(out.owner(), "The " + new Words().field(out.reference()) + " '" + target.get()
+                        + "' does not exist: mend or remove "
                         + "the reference");
             }
         }
         for (var link : TextLink.of(subject)) {
             if (!exists(link, subject, neighbours)) {
-                findings.add(link.owner(), "The text names {" + link.kind() + ":" + link.id() + "}, which does not exist: mend or remove it");
+                findings.add(link.owner(), "The text names {" + link.kind() + ":" + link.id()
+                        + "}, which does not exist: mend or remove it");
             }
         }
     }
@@ -40,6 +42,7 @@ final class BrokenReference extends NeighbourRule {
         if (link.kind().equals("step")) {
             return subject.all(Step.class).stream().anyMatch(step -> link.id().equals(step.getId()));
         }
-        return Kind.of(link.kind()).map(kind -> neighbours.facts().byId(link.id()).filter(row -> row.kind() == kind).isPresent()).orElse(true);
+        return Kind.of(link.kind()).map(kind -> neighbours.facts().byId(link.id()).filter(row -> row.kind() == kind)
+                .isPresent()).orElse(true);
     }
 }

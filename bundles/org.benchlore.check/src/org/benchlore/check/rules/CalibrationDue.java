@@ -29,10 +29,12 @@ final class CalibrationDue extends NeighbourRule {
             return;
         }
         for (var holding : subject.all(ToolHolding.class)) {
-            boolean isNeeded = neighbours.follow(holding.getTool(), Tool.class).filter(tool -> tool.getCalibrated() == YesNo.YES).isPresent();
+            boolean isNeeded = neighbours.follow(holding.getTool(), Tool.class)
+                    .filter(tool -> tool.getCalibrated() == YesNo.YES).isPresent();
             var reason = isNeeded ? overdue(holding, shop, neighbours.today()) : "";
             if (!reason.isEmpty()) {
-                findings.add(holding, "'" + neighbours.title(holding.getTool()) + "' " + Works.plain(holding.getSerial()) + " " + reason
+                findings.add(holding, "'" + neighbours.title(holding.getTool()) + "' " + Works.plain(holding.getSerial())
+                        + " " + reason
                         + ": have it calibrated and write the day, or take it off the wall");
             }
         }

@@ -22,7 +22,8 @@ final class ComputedTorqueStated extends ElementRule {
     public void check(Subject subject, Findings findings) {
         for (var fastening : subject.all(Fastening.class)) {
             if (fastening.getStatedBy() == StatedBy.CALCULATED) {
-                findings.add(fastening, "The torque of " + Works.name(fastening) + " is worked out, not the maker's: look the maker's up "
+                findings.add(fastening, "The torque of " + Works.name(fastening)
+                        + " is worked out, not the maker's: look the maker's up "
                         + "and write who states it");
             }
         }

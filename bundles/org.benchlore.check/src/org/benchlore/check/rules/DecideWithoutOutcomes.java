@@ -22,7 +22,8 @@ final class DecideWithoutOutcomes extends ElementRule {
     public void check(Subject subject, Findings findings) {
         for (var step : subject.all(Step.class)) {
             if (step.getKind() == StepKind.DECIDE && step.getOutcomes().size() < 2) {
-                findings.add(step, "The step is one to decide, but it has " + (step.getOutcomes().isEmpty() ? "no answer" : "one answer only")
+                findings.add(step, "The step is one to decide, but it has "
+                        + (step.getOutcomes().isEmpty() ? "no answer" : "one answer only")
                         + ": write each answer and what then");
             }
         }

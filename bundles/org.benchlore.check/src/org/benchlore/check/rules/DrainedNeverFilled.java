@@ -49,7 +49,8 @@ final class DrainedNeverFilled extends NeighbourRule {
             boolean isFilled = after.stream().flatMap(one -> one.getSupplies().stream()).anyMatch(in -> in.getWay() == FluidWay.IN
                     && neighbours.addressOf(in.getSupply()).equals(neighbours.addressOf(use.getSupply())));
             if (use.getWay() == FluidWay.OUT && !isFilled) {
-                findings.add(use, "'" + neighbours.title(use.getSupply()) + "' is drained, but nothing fills it in again: add the filling "
+                findings.add(use, "'" + neighbours.title(use.getSupply())
+                        + "' is drained, but nothing fills it in again: add the filling "
                         + "under 'after closing'");
             }
         }

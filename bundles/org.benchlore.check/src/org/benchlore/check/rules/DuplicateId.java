@@ -9,6 +9,7 @@ import org.benchlore.check.LibraryFacts;
 import org.benchlore.check.LibraryRule;
 import org.benchlore.check.Severity;
 import org.benchlore.store.Catalogue.Entry;
+import org.benchlore.store.Row;
 
 /** Every id is used once in the library. */
 final class DuplicateId extends LibraryRule {
@@ -23,12 +24,12 @@ final class DuplicateId extends LibraryRule {
     @Override
     public void check(Entry entry, LibraryFacts facts, Findings findings) {
         entry.row().ifPresent(row -> facts.catalogue().byId(row.id()).filter(first -> !first.path().equals(row.path()))
-                .ifPresent(first -> findings.add(row.address(), "The id '" + row.id() + "' is used by " + first.path() + " too: change one")));
+                .ifPresent(first -> findings.add(row.address(), "The id '" + row.id() + "' is used by " + first.path()
+                        + " too: change one")));
     }
 
     @Override
     public Stream<String> touched(Entry entry, LibraryFacts facts) {
-        var name = entry.path().substring(entry.path().lastIndexOf('/') + 1);
-        return facts.catalogue().entries().stream().map(Entry::path).filter(other -> other.endsWith(name));
+        return entry.row().stream().flatMap(row -> facts.catalogue().withId(row.id())).map(Row::path);
     }
 }

@@ -22,6 +22,7 @@ final class FileMisfit extends LibraryRule {
     public void check(Entry entry, LibraryFacts facts, Findings findings) {
         entry.problems().stream().filter(problem -> problem.severity() == FileProblem.Severity.MISFIT)
                 .forEach(problem -> findings.add(FilePlace.of(entry), Works.capital(problem.reason())));
-        entry.row().ifPresent(row -> FilePlace.wrongFolder(row).ifPresent(reason -> findings.add(row.address(), Works.capital(reason))));
+        entry.row().ifPresent(row -> FilePlace.wrongFolder(row)
+                .ifPresent(reason -> findings.add(row.address(), Works.capital(reason))));
     }
 }

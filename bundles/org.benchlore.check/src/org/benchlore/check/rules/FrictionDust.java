@@ -30,7 +30,8 @@ final class FrictionDust extends ElementRule {
                 continue;
             }
             work.getSteps().stream().filter(step -> words.stirsUpFrictionDust(subject.text(step))).findFirst().ifPresent(step ->
-                    findings.add(step, "The step stirs up the dust of linings, but no hazard says 'no air line': add it with how the dust is "
+                    findings.add(step, "The step stirs up the dust of linings, but no hazard says 'no air line': add it "
+                            + "with how the dust is "
                             + "taken up"));
         }
     }

@@ -35,7 +35,8 @@ final class GaugeOutOfRange extends NeighbourRule {
 
     private static Optional<Quantity> outside(Measurement measurement, Tool tool) {
         return Stream.of(Optional.ofNullable(measurement.getHigh()), Optional.ofNullable(measurement.getNominal()),
-                Optional.ofNullable(measurement.getWearLimit())).flatMap(Optional::stream).filter(value -> isBeyond(value, tool)).findFirst();
+                Optional.ofNullable(measurement.getWearLimit())).flatMap(Optional::stream)
+                        .filter(value -> isBeyond(value, tool)).findFirst();
     }
 
     private static boolean isBeyond(Quantity value, Tool tool) {

@@ -16,8 +16,10 @@ final class HandsOut extends ElementRule {
 
     private final TradeWords words;
 
-    private static final Phrases DEVICE = Phrases.exactly("reading unit", "diagnosis unit", "tester", "scan tool", "laptop", "by itself");
-    private static final Phrases MOVING = Phrases.exactly("move", "moves", "turn", "engage", "crush", "pinch", "start", "swing", "close", "come down", "caught", "run");
+    private static final Phrases DEVICE = Phrases.exactly("reading unit", "diagnosis unit", "tester", "scan tool", "laptop",
+            "by itself");
+    private static final Phrases MOVING = Phrases.exactly("move", "moves", "turn", "engage", "crush", "pinch", "start",
+            "swing", "close", "come down", "caught", "run");
 
     HandsOut(TradeWords words) {
         super(new About("hands-out", Severity.ERROR,
@@ -36,11 +38,14 @@ final class HandsOut extends ElementRule {
                 continue;
             }
             if (isTeachIn) {
-                findings.add(work, "The teach-in moves parts by itself, but no hazard says 'hands out': add one before the first step");
+                findings.add(work, "The teach-in moves parts by itself, but no hazard says 'hands out': add one before the "
+                        + "first step");
                 continue;
             }
-            work.getSteps().stream().filter(step -> DEVICE.isIn(subject.text(step)) && words.drivesActuator(subject.text(step))).findFirst()
-                    .ifPresent(step -> findings.add(step, "The step lets a device move an actuator, but no hazard says 'hands out': add one"));
+            work.getSteps().stream().filter(step -> DEVICE.isIn(subject.text(step))
+                    && words.drivesActuator(subject.text(step))).findFirst()
+                    .ifPresent(step -> findings.add(step, "The step lets a device move an actuator, but no hazard says "
+                            + "'hands out': add one"));
         }
     }
 

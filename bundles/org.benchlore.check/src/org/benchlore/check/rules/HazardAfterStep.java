@@ -40,7 +40,8 @@ final class HazardAfterStep extends ElementRule {
             int opened = first(work, step -> words.opensLine(subject.text(step)));
             int warned = first(work, step -> step.getHazards().stream().anyMatch(hazard -> isPressure(subject, hazard)));
             if (opened >= 0 && warned > opened) {
-                var hazard = work.getSteps().get(warned).getHazards().stream().filter(one -> isPressure(subject, one)).findFirst().orElseThrow();
+                var hazard = work.getSteps().get(warned).getHazards().stream().filter(one -> isPressure(subject, one))
+                        .findFirst().orElseThrow();
                 var target = work.getSteps().get(opened).getId();
                 findings.add(hazard, "The hazard '" + Works.shorten(hazard.getKind()) + "' stands at step " + (warned + 1)
                         + ", but step " + (opened + 1) + " opens the line already: move it there", "Move it to step " + (opened + 1),

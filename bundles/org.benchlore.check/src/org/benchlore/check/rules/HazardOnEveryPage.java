@@ -28,8 +28,10 @@ final class HazardOnEveryPage extends LibraryRule {
         for (var said : facts.hazardsOf().getOrDefault(entry.path(), Set.of())) {
             var paths = facts.carriers().get(said);
             if (paths.size() >= FEWEST && paths.size() * 2 > facts.procedures() && paths.first().equals(entry.path())) {
-                findings.add(FilePlace.of(entry), "The hazard '" + Works.shorten(said.lines().findFirst().orElse("")) + "' stands word for word in "
-                        + paths.size() + " of " + facts.procedures() + " procedures, first in this one: keep it where it is particular");
+                findings.add(FilePlace.of(entry), "The hazard '" + Works.shorten(said.lines().findFirst().orElse(""))
+                        + "' stands word for word in "
+                        + paths.size() + " of " + facts.procedures()
+                        + " procedures, first in this one: keep it where it is particular");
             }
         }
     }

@@ -29,7 +29,8 @@ final class HazardRepeated extends ElementRule {
             var seen = new LinkedHashMap<String, List<Hazard>>();
             Works.hazards(work).forEach(hazard -> seen.computeIfAbsent(said(hazard), key -> new ArrayList<>()).add(hazard));
             seen.values().stream().filter(same -> same.size() > MOST).forEach(same -> findings.add(same.get(0),
-                    "The hazard '" + Works.shorten(same.get(0).getKind()) + "' stands " + same.size() + " times in one work word for word: "
+                    "The hazard '" + Works.shorten(same.get(0).getKind()) + "' stands " + same.size()
+                            + " times in one work word for word: "
                             + "put it once before the first step"));
         }
     }

@@ -22,7 +22,8 @@ final class HazardWithoutSignal extends ElementRule {
     public void check(Subject subject, Findings findings) {
         for (var hazard : subject.all(Hazard.class)) {
             if (hazard.getSignal() == Signal.NOT_RECORDED) {
-                findings.add(hazard, "The hazard '" + Works.shorten(hazard.getKind()) + "' has no signal word: choose DANGER, WARNING, "
+                findings.add(hazard, "The hazard '" + Works.shorten(hazard.getKind())
+                        + "' has no signal word: choose DANGER, WARNING, "
                         + "CAUTION or NOTICE by what can happen");
             }
         }

@@ -22,7 +22,8 @@ final class HeldWithoutProof extends ElementRule {
     @Override
     public void check(Subject subject, Findings findings) {
         if (subject.top() instanceof FieldNote note && note.getStatus() == NoteStatus.HELD && Works.isBlank(note.getVerification())) {
-            findings.add(note, "The note says that the fix held, but not how that was proved: write it, or call it seen", "Call it seen",
+            findings.add(note, "The note says that the fix held, but not how that was proved: write it, or call it seen",
+                    "Call it seen",
                     (session, element) -> session.edits().value(element, Literals.FIELD_NOTE__STATUS, NoteStatus.SEEN));
         }
     }

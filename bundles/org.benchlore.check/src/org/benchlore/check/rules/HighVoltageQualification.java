@@ -13,7 +13,9 @@ import org.benchlore.model.Work;
 /** Work on high voltage names the qualification. */
 final class HighVoltageQualification extends ElementRule {
 
-    private final QualificationWords asked = new QualificationWords(Qualification.HIGH_VOLTAGE, Phrases.exactly("high voltage", "high voltage battery", "traction battery", "orange cable", "hv battery", "service disconnect"),
+    private final QualificationWords asked = new QualificationWords(Qualification.HIGH_VOLTAGE,
+            Phrases.exactly("high voltage", "high voltage battery", "traction battery", "orange cable", "hv battery",
+            "service disconnect"),
             "high voltage");
 
     HighVoltageQualification() {

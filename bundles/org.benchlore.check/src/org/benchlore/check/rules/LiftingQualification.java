@@ -13,7 +13,9 @@ import org.benchlore.model.Work;
 /** Work with a lift, crane or hoist names the qualification. */
 final class LiftingQualification extends ElementRule {
 
-    private final QualificationWords asked = new QualificationWords(Qualification.LIFTING, Phrases.exactly("column", "column lift", "crane", "forklift", "fork lift", "chain block", "hoist", "lift the lorry", "lift the vehicle", "lift the machine", "raise the vehicle", "raise the lorry"),
+    private final QualificationWords asked = new QualificationWords(Qualification.LIFTING,
+            Phrases.exactly("column", "column lift", "crane", "forklift", "fork lift", "chain block", "hoist",
+            "lift the lorry", "lift the vehicle", "lift the machine", "raise the vehicle", "raise the lorry"),
             "lifting with a lift, crane or hoist");
 
     LiftingQualification() {

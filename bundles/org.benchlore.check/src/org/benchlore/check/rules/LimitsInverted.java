@@ -30,12 +30,14 @@ final class LimitsInverted extends ElementRule {
             var nominal = measurement.getNominal();
             var name = "'" + Works.shorten(measurement.getWhat()) + "'";
             if (isAbove(low, high)) {
-                findings.add(measurement, "The limits of " + name + " are the wrong way round, " + low + " and " + high + ": turn them round",
+                findings.add(measurement, "The limits of " + name + " are the wrong way round, " + low + " and " + high
+                        + ": turn them round",
                         "Turn the limits round", (session, element) -> Edits.all("turn the limits round", List.of(
                                 session.edits().value(element, Literals.MEASUREMENT__LOW, high),
                                 session.edits().value(element, Literals.MEASUREMENT__HIGH, low))));
             } else if (isAbove(low, nominal) || isAbove(nominal, high)) {
-                findings.add(measurement, "The nominal value of " + name + ", " + nominal + ", lies outside its limits: look all three up");
+                findings.add(measurement, "The nominal value of " + name + ", " + nominal
+                        + ", lies outside its limits: look all three up");
             }
         }
     }

@@ -24,13 +24,15 @@ final class LimitsOfTwoKinds extends ElementRule {
     public void check(Subject subject, Findings findings) {
         for (var measurement : subject.all(Measurement.class)) {
             var values = new ArrayList<Quantity>();
-            for (var value : new Quantity[] {measurement.getNominal(), measurement.getLow(), measurement.getHigh(), measurement.getWearLimit()}) {
+            for (var value : new Quantity[] {measurement.getNominal(), measurement.getLow(), measurement.getHigh(),
+                    measurement.getWearLimit()}) {
                 if (value != null) {
                     values.add(value);
                 }
             }
             values.stream().filter(value -> !value.unit().convertsTo(values.get(0).unit())).findFirst()
-                    .ifPresent(other -> findings.add(measurement, "'" + Works.shorten(measurement.getWhat()) + "' mixes " + values.get(0)
+                    .ifPresent(other -> findings.add(measurement, "'" + Works.shorten(measurement.getWhat()) + "' mixes "
+                            + values.get(0)
                             + " and " + other + ": write all in units of one kind"));
         }
     }

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.check.rules;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
 import org.benchlore.check.Neighbours;
+import org.benchlore.check.Subject;
 import org.benchlore.model.Address;
 import org.benchlore.model.Kind;
 import org.benchlore.model.Part;
@@ -38,10 +38,8 @@ final class Listed {
     }
 
     /** What a step's text names of a kind. */
-    static List<Address> named(Step step, Kind kind) {
-        var links = new ArrayList<TextLink>();
-        TextLink.of(step, Works.plain(step.getText()), links);
-        return links.stream().filter(link -> link.kind().equals(kind.word()))
+    static List<Address> named(Subject subject, Step step, Kind kind) {
+        return TextLink.of(subject, step).stream().filter(link -> link.kind().equals(kind.word()))
                 .map(link -> new Address(kind.folder() + "/" + link.id() + Kind.ENDING, link.id())).distinct().toList();
     }
 }

@@ -24,13 +24,15 @@ final class MakerFigureWithoutDocument extends ElementRule {
     public void check(Subject subject, Findings findings) {
         for (var fastening : subject.all(Fastening.class)) {
             if (fastening.getStatedBy() == StatedBy.MAKER && isOpen(fastening.getSource())) {
-                findings.add(fastening, "The torque of " + Works.name(fastening) + " is the maker's, but no document is named: name it "
+                findings.add(fastening, "The torque of " + Works.name(fastening)
+                        + " is the maker's, but no document is named: name it "
                         + "with its edition");
             }
         }
         for (var measurement : subject.all(Measurement.class)) {
             if (measurement.getStatedBy() == StatedBy.MAKER && isOpen(measurement.getSource())) {
-                findings.add(measurement, "The limits of '" + Works.shorten(measurement.getWhat()) + "' are the maker's, but no document "
+                findings.add(measurement, "The limits of '" + Works.shorten(measurement.getWhat())
+                        + "' are the maker's, but no document "
                         + "is named: name it with its edition");
             }
         }

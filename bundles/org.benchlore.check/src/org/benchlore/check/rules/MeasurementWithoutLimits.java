@@ -22,7 +22,8 @@ final class MeasurementWithoutLimits extends ElementRule {
         for (var measurement : subject.all(Measurement.class)) {
             if (measurement.getNominal() == null && measurement.getLow() == null && measurement.getHigh() == null
                     && measurement.getWearLimit() == null) {
-                findings.add(measurement, "'" + Works.shorten(measurement.getWhat()) + "' has no limit and no nominal value: write one, or say "
+                findings.add(measurement, "'" + Works.shorten(measurement.getWhat())
+                        + "' has no limit and no nominal value: write one, or say "
                         + "in the step what the figure is for");
             }
         }

@@ -27,7 +27,8 @@ final class MinutesInverted extends ElementRule {
                     && work.getMinutesUsual().compareMagnitude(work.getMinutesBad()) > 0) {
                 var usual = work.getMinutesUsual();
                 var bad = work.getMinutesBad();
-                findings.add(work, "The usual time " + usual + " is longer than the bad one " + bad + ": look at both", "Turn the times round",
+                findings.add(work, "The usual time " + usual + " is longer than the bad one " + bad + ": look at both",
+                        "Turn the times round",
                         (session, element) -> Edits.all("turn the times round", List.of(
                                 session.edits().value(element, Literals.WORK__MINUTES_USUAL, bad),
                                 session.edits().value(element, Literals.WORK__MINUTES_BAD, usual))));

@@ -15,7 +15,8 @@ import org.benchlore.model.MachineState;
 final class MixedStates extends ElementRule {
 
     private static final List<List<MachineState>> OPPOSITES = List.of(
-            List.of(MachineState.BATTERY_OFF, MachineState.BATTERY_ON), List.of(MachineState.BATTERY_OFF, MachineState.BATTERY_ON_SUPPORT),
+            List.of(MachineState.BATTERY_OFF, MachineState.BATTERY_ON),
+                    List.of(MachineState.BATTERY_OFF, MachineState.BATTERY_ON_SUPPORT),
             List.of(MachineState.HOT, MachineState.COLD), List.of(MachineState.PRESSURE_RELIEVED, MachineState.UNDER_PRESSURE),
             List.of(MachineState.DRAINED, MachineState.FILLED), List.of(MachineState.RAISED, MachineState.ON_WHEELS),
             List.of(MachineState.RUNNING, MachineState.STOPPED), List.of(MachineState.RAISED, MachineState.RUNNING));

@@ -51,7 +51,8 @@ final class NearDuplicateNotes extends LibraryRule {
     /** Alike are notes on the same component or code, or on none, whose titles share six of ten words. */
     private static boolean isAlike(Row one, Row other) {
         boolean isSameThing = one.components().isEmpty() && other.components().isEmpty()
-                || one.components().stream().anyMatch(other.components()::contains) || one.codes().stream().anyMatch(other.codes()::contains);
+                || one.components().stream().anyMatch(other.components()::contains) || one.codes().stream()
+                .anyMatch(other.codes()::contains);
         if (!isSameThing) {
             return false;
         }

@@ -25,7 +25,8 @@ final class NotProved extends ElementRule {
     @Override
     public void check(Subject subject, Findings findings) {
         subject.procedure().filter(procedure -> OPENING.contains(procedure.getKind()) && procedure.getVerifications().isEmpty())
-                .ifPresent(procedure -> findings.add(procedure, "Nothing says how the work is proved: add a trial run, cold starts or codes "
+                .ifPresent(procedure -> findings.add(procedure,
+                        "Nothing says how the work is proved: add a trial run, cold starts or codes "
                         + "read again"));
     }
 }

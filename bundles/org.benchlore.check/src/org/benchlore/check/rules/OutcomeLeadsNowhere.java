@@ -21,11 +21,13 @@ final class OutcomeLeadsNowhere extends ElementRule {
     public void check(Subject subject, Findings findings) {
         for (var outcome : subject.all(Outcome.class)) {
             if (Works.isBlank(outcome.getThen()) && outcome.getGoTo() == null) {
-                findings.add(outcome, "The outcome '" + Works.shorten(outcome.getAnswer()) + "' does not say what then: write it, or name the "
+                findings.add(outcome, "The outcome '" + Works.shorten(outcome.getAnswer())
+                        + "' does not say what then: write it, or name the "
                         + "step to go to");
             } else if (outcome.getGoTo() != null && !outcome.getGoTo().eIsProxy()
                     && outcome.getGoTo().eContainer() != outcome.eContainer().eContainer()) {
-                findings.add(outcome, "The outcome '" + Works.shorten(outcome.getAnswer()) + "' leads to a step of another work: name a step "
+                findings.add(outcome, "The outcome '" + Works.shorten(outcome.getAnswer())
+                        + "' leads to a step of another work: name a step "
                         + "of this one");
             }
         }

@@ -26,10 +26,8 @@ record Outgoing(EObject owner, EReference reference, EObject target) {
     private static List<Outgoing> find(Subject subject) {
         var found = new ArrayList<Outgoing>();
         for (var object : subject.everything()) {
-            for (var reference : object.eClass().getEAllReferences()) {
-                if (!reference.isContainment()) {
-                    add(object, reference, found);
-                }
+            for (var reference : Features.references(object.eClass())) {
+                add(object, reference, found);
             }
         }
         return found;

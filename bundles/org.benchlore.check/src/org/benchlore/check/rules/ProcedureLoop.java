@@ -36,7 +36,8 @@ final class ProcedureLoop extends NeighbourRule {
             for (var list : List.of(Literals.PROCEDURE__BEFORE, Literals.PROCEDURE__INCLUDES, Literals.PROCEDURE__AFTER_CLOSING)) {
                 var ring = ring(subject.path(), procedure, list, neighbours);
                 if (!ring.isEmpty() && ring.first().equals(subject.path())) {
-                    findings.add(procedure, "By '" + new Words().field(list) + "' the procedure leads back to itself: take one of them away");
+                    findings.add(procedure, "By '" + new Words().field(list)
+                            + "' the procedure leads back to itself: take one of them away");
                 }
             }
         });

@@ -13,7 +13,8 @@ import org.benchlore.model.Work;
 /** Work on refrigerant names the qualification. */
 final class RefrigerantQualification extends ElementRule {
 
-    private final QualificationWords asked = new QualificationWords(Qualification.REFRIGERANT, Phrases.exactly("refrigerant", "air conditioning gas", "recover the gas", "r134a", "r1234yf"),
+    private final QualificationWords asked = new QualificationWords(Qualification.REFRIGERANT,
+            Phrases.exactly("refrigerant", "air conditioning gas", "recover the gas", "r134a", "r1234yf"),
             "refrigerant");
 
     RefrigerantQualification() {

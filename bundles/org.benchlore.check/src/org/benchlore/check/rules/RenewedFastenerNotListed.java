@@ -34,16 +34,19 @@ final class RenewedFastenerNotListed extends NeighbourRule {
     private static void check(Fastening fastening, Work work, Neighbours neighbours, Findings findings) {
         var part = neighbours.addressOf(fastening.getPart());
         if (part.isEmpty()) {
-            findings.add(fastening, Works.name(fastening) + " is renewed, but its part is not named: name it and put it into the parts");
+            findings.add(fastening, Works.name(fastening)
+                    + " is renewed, but its part is not named: name it and put it into the parts");
             return;
         }
         int wanted = Works.count(fastening.getCount());
         var use = work.getParts().stream().filter(one -> neighbours.addressOf(one.getPart()).equals(part)).findFirst();
         if (use.isEmpty() && !Listed.parts(work, neighbours).contains(part.get().path())) {
-            findings.add(fastening, "'" + neighbours.title(fastening.getPart()) + "' is renewed here, but the parts do not list it: add "
+            findings.add(fastening, "'" + neighbours.title(fastening.getPart())
+                    + "' is renewed here, but the parts do not list it: add "
                     + wanted, "Add it to the parts", (session, element) -> Adding.part(session, element, part.get(), wanted));
         } else if (use.isPresent() && Works.count(use.get().getQuantity()) < wanted) {
-            findings.add(use.get(), "The parts list " + Works.count(use.get().getQuantity()) + " of '" + neighbours.title(fastening.getPart())
+            findings.add(use.get(), "The parts list " + Works.count(use.get().getQuantity()) + " of '"
+                    + neighbours.title(fastening.getPart())
                     + "', and " + wanted + " are renewed: list " + wanted, "List " + wanted, (session, element) ->
                             session.edits().value(element, Literals.PART_USE__QUANTITY, wanted));
         }

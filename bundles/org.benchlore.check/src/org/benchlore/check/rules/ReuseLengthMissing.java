@@ -22,7 +22,8 @@ final class ReuseLengthMissing extends ElementRule {
     public void check(Subject subject, Findings findings) {
         for (var fastening : subject.all(Fastening.class)) {
             if (fastening.getRenew() == RenewRule.REUSE_WITHIN_LENGTH && fastening.getMaxLength() == null) {
-                findings.add(fastening, "The bolts of " + Works.name(fastening) + " are used again by length, but the length is missing: "
+                findings.add(fastening, "The bolts of " + Works.name(fastening)
+                        + " are used again by length, but the length is missing: "
                         + "write it, or say that they are renewed");
             }
         }

@@ -34,7 +34,8 @@ final class ReviewIncomplete extends ElementRule {
                 missing.add("day of the review");
             }
             if (!missing.isEmpty()) {
-                findings.add(procedure, "The procedure says reviewed, but has no " + String.join(", no ", missing) + ": review it again",
+                findings.add(procedure, "The procedure says reviewed, but has no " + String.join(", no ", missing)
+                        + ": review it again",
                         "Make it a draft again", (session, element) ->
                                 session.edits().value(element, Literals.PROCEDURE__STATUS, null));
             }

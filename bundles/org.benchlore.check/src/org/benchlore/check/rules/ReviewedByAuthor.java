@@ -23,7 +23,8 @@ final class ReviewedByAuthor extends NeighbourRule {
     public void check(Subject subject, Neighbours neighbours, Findings findings) {
         subject.procedure().filter(procedure -> procedure.getStatus() == Status.REVIEWED && procedure.getReviewer() != null
                 && neighbours.addressOf(procedure.getReviewer()).equals(neighbours.addressOf(procedure.getAuthor())))
-                .ifPresent(procedure -> findings.add(procedure, "Author and reviewer are the same person: have somebody else review it",
+                .ifPresent(procedure -> findings.add(procedure,
+                        "Author and reviewer are the same person: have somebody else review it",
                         "Make it a draft again", (session, element) ->
                                 session.edits().value(element, Literals.PROCEDURE__STATUS, null)));
     }

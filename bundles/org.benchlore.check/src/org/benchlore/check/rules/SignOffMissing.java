@@ -38,7 +38,8 @@ final class SignOffMissing extends NeighbourRule {
     }
 
     private static void report(Work work, Findings findings) {
-        work.getSteps().stream().filter(step -> !step.getFastenings().isEmpty() && !step.isSignOff()).forEach(step -> findings.add(step,
+        work.getSteps().stream().filter(step -> !step.getFastenings().isEmpty() && !step.isSignOff())
+                .forEach(step -> findings.add(step,
                 "The step tightens a safety-critical component and is not signed: have it signed", "Have it signed",
                 (session, element) -> session.edits().value(element, Literals.STEP__SIGN_OFF, true)));
     }

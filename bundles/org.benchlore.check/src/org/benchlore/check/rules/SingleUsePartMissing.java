@@ -28,8 +28,10 @@ final class SingleUsePartMissing extends NeighbourRule {
         for (var work : subject.works()) {
             var listed = Listed.parts(work, neighbours);
             for (var step : work.getSteps()) {
-                Listed.named(step, Kind.PART).stream().filter(part -> !listed.contains(part.path()) && isSingleUse(part, neighbours))
-                        .forEach(part -> findings.add(step, "The step fits '" + title(part, neighbours) + "', which is never used twice, but the "
+                Listed.named(subject, step, Kind.PART).stream()
+                        .filter(part -> !listed.contains(part.path()) && isSingleUse(part, neighbours))
+                        .forEach(part -> findings.add(step, "The step fits '" + title(part, neighbours)
+                                + "', which is never used twice, but the "
                                 + "parts do not list it: add it", "Add it to the parts",
                                 (session, element) -> Adding.part(session, element, part, 1)));
             }

@@ -29,9 +29,11 @@ final class StateAgainstStep extends ElementRule {
             for (var step : work.getSteps()) {
                 var text = subject.text(step);
                 if (work.getStates().contains(MachineState.STOPPED) && words.runsEngine(text)) {
-                    findings.add(step, "The work asks for 'stopped', but this step runs the engine or drives: make a work of its own of it");
+                    findings.add(step, "The work asks for 'stopped', but this step runs the engine or drives: make a work "
+                            + "of its own of it");
                 } else if (work.getStates().contains(MachineState.BATTERY_OFF) && words.needsBattery(text)) {
-                    findings.add(step, "The work asks for 'battery off', but this step needs the battery: make a work of its own of it");
+                    findings.add(step, "The work asks for 'battery off', but this step needs the battery: make a work of "
+                            + "its own of it");
                 }
             }
         }

@@ -31,13 +31,15 @@ final class SupersededReference extends NeighbourRule {
         }
         for (var fastening : subject.all(Fastening.class)) {
             neighbours.follow(fastening.getPart(), Part.class).filter(part -> part.getSupersededBy() != null).ifPresent(part ->
-                    findings.add(fastening, "The part '" + neighbours.title(fastening.getPart()) + "' is superseded: name its successor"));
+                    findings.add(fastening, "The part '" + neighbours.title(fastening.getPart())
+                            + "' is superseded: name its successor"));
         }
     }
 
     private static void report(PartUse use, Part part, Neighbours neighbours, Findings findings) {
         var successor = neighbours.addressOf(part.getSupersededBy());
-        findings.add(use, "The part '" + neighbours.title(use.getPart()) + "' is superseded: use '" + neighbours.title(part.getSupersededBy())
+        findings.add(use, "The part '" + neighbours.title(use.getPart()) + "' is superseded: use '"
+                + neighbours.title(part.getSupersededBy())
                 + "'", "Use the successor", (session, element) ->
                         session.edits().reference(element, Literals.PART_USE__PART, successor));
     }

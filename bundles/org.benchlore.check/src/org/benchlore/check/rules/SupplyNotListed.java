@@ -23,9 +23,11 @@ final class SupplyNotListed extends NeighbourRule {
     @Override
     public void check(Subject subject, Neighbours neighbours, Findings findings) {
         for (var work : subject.works()) {
-            var listed = Listed.paths(work.getSupplies().stream().map(SupplyUse::getSupply).filter(one -> one != null).toList(), neighbours);
+            var listed = Listed.paths(work.getSupplies().stream().map(SupplyUse::getSupply).filter(one -> one != null)
+                    .toList(), neighbours);
             for (var step : work.getSteps()) {
-                Listed.named(step, Kind.SUPPLY).stream().filter(supply -> !listed.contains(supply.path())).forEach(supply -> findings.add(step,
+                Listed.named(subject, step, Kind.SUPPLY).stream().filter(supply -> !listed.contains(supply.path()))
+                        .forEach(supply -> findings.add(step,
                         "The step needs '" + neighbours.facts().byId(supply.id()).map(Row::title).orElse(supply.id())
                                 + "', but the supplies do not list it: add it with how much", "Add it to the supplies",
                         (session, element) -> Adding.supply(session, element, supply)));

@@ -32,7 +32,8 @@ final class SupportMissing extends ElementRule {
         for (var work : subject.works()) {
             if (Works.hazards(work).anyMatch(hazard -> HEAVY.isIn(Text.of(hazard.getKind()))) && !isHeld(subject, work)) {
                 work.getSteps().stream().filter(step -> words.takesBoltsOut(subject.text(step))).findFirst()
-                        .ifPresent(step -> findings.add(step, "A hazard speaks of a heavy part, but nothing holds it when its bolts come out: "
+                        .ifPresent(step -> findings.add(step,
+                                "A hazard speaks of a heavy part, but nothing holds it when its bolts come out: "
                                 + "name the sling, jack or stand"));
             }
         }

@@ -28,7 +28,8 @@ final class SuppressionUnfounded extends NeighbourRule {
     public void check(Subject subject, Neighbours neighbours, Findings findings) {
         for (var suppression : subject.all(Suppression.class)) {
             if (Works.isBlank(suppression.getReason())) {
-                findings.add(suppression, "The rule '" + suppression.getRule() + "' is silenced without a reason: write it, or let the rule speak");
+                findings.add(suppression, "The rule '" + suppression.getRule()
+                        + "' is silenced without a reason: write it, or let the rule speak");
             } else if (!known.contains(suppression.getRule())) {
                 findings.add(suppression, "There is no rule '" + suppression.getRule() + "': remove what silences it");
             } else if (!exists(suppression.getAddress(), neighbours)) {

@@ -34,18 +34,22 @@ final class TeachInMissing extends NeighbourRule {
     @Override
     public void check(Subject subject, Neighbours neighbours, Findings findings) {
         var own = subject.procedure().filter(procedure -> KINDS.contains(procedure.getKind()) && procedure.getComponent() != null);
-        own.flatMap(procedure -> neighbours.follow(procedure.getComponent(), Component.class)).filter(this::isTaughtIn).ifPresent(component -> {
+        own.flatMap(procedure -> neighbours.follow(procedure.getComponent(), Component.class)).filter(this::isTaughtIn)
+                .ifPresent(component -> {
             var procedure = own.get();
-            boolean follows = new Following(neighbours).of(procedure).stream().anyMatch(next -> next.getKind() == ProcedureKind.TEACH_IN);
+            boolean follows = new Following(neighbours).of(procedure).stream()
+                    .anyMatch(next -> next.getKind() == ProcedureKind.TEACH_IN);
             if (!follows && Following.works(procedure).stream().noneMatch(work -> teaches(subject, work))) {
-                findings.add(procedure, "'" + Works.shorten(component.getTitle()) + "' is taught in, but no teach-in follows: add it under "
+                findings.add(procedure, "'" + Works.shorten(component.getTitle())
+                        + "' is taught in, but no teach-in follows: add it under "
                         + "'after closing'");
             }
         });
     }
 
     private boolean isTaughtIn(Component component) {
-        return component.getFunctions().stream().anyMatch(function -> !function.eIsProxy() && words.teachesIn(Text.of(function.getTitle())));
+        return component.getFunctions().stream()
+                .anyMatch(function -> !function.eIsProxy() && words.teachesIn(Text.of(function.getTitle())));
     }
 
     private boolean teaches(Subject subject, Work work) {

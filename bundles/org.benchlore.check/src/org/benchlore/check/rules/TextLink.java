@@ -2,10 +2,11 @@
 package org.benchlore.check.rules;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 import org.benchlore.check.Subject;
-import org.benchlore.model.BookPackage.Literals;
 import org.benchlore.store.TextReferences;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
@@ -27,13 +28,26 @@ record TextLink(EObject owner, String kind, String id) {
     private static List<TextLink> find(Subject subject) {
         var found = new ArrayList<TextLink>();
         for (var object : subject.everything()) {
-            for (var attribute : object.eClass().getEAllAttributes()) {
-                if (attribute.getEAttributeType() == Literals.LONG_TEXT) {
-                    add(object, attribute, found);
-                }
+            for (var attribute : Features.longTexts(object.eClass())) {
+                add(object, attribute, found);
             }
         }
         return found;
+    }
+
+    /** Such names in the long texts of one element. */
+    static List<TextLink> of(Subject subject, EObject owner) {
+        return subject.once(ByOwner.class, ByOwner::find).links().getOrDefault(owner, List.of());
+    }
+
+    /** The names by the element whose text they stand in; elements are told apart by identity. */
+    private record ByOwner(Map<EObject, List<TextLink>> links) {
+
+        static ByOwner find(Subject subject) {
+            var links = new IdentityHashMap<EObject, List<TextLink>>();
+            TextLink.of(subject).forEach(link -> links.computeIfAbsent(link.owner(), owner -> new ArrayList<>()).add(link));
+            return new ByOwner(links);
+        }
     }
 
     private static void add(EObject owner, EAttribute attribute, List<TextLink> found) {
@@ -42,7 +56,7 @@ record TextLink(EObject owner, String kind, String id) {
         }
     }
 
-    static void of(EObject owner, String text, List<TextLink> found) {
+    private static void of(EObject owner, String text, List<TextLink> found) {
         var matcher = TextReferences.FORM.matcher(text);
         while (matcher.find()) {
             found.add(new TextLink(owner, matcher.group(1), matcher.group(2)));

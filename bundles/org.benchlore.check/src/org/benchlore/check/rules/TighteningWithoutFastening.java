@@ -14,7 +14,8 @@ import org.benchlore.model.Step;
 final class TighteningWithoutFastening extends ElementRule {
 
     private static final Pattern TOLD = Pattern.compile("(?i)\\b(re-?)?tighten\\b");
-    private static final Pattern NOT_NOW = Pattern.compile("(?i)\\b(not|never|before you) (yet )?(re-?)?tighten\\b|tighten[^.;]*\\bby hand\\b|hand.?tight");
+    private static final Pattern NOT_NOW = Pattern.compile("(?i)\\b(not|never|before you) (yet "
+            + ")?(re-?)?tighten\\b|tighten[^.;]*\\bby hand\\b|hand.?tight");
 
     TighteningWithoutFastening() {
         super(new About("tightening-without-fastening", Severity.ERROR,
@@ -28,12 +29,14 @@ final class TighteningWithoutFastening extends ElementRule {
     public void check(Subject subject, Findings findings) {
         for (var step : subject.all(Step.class)) {
             if (step.getFastenings().isEmpty() && isTold(step.getText())) {
-                findings.add(step, "The step says tighten, but no fastening with a torque stands with it: add one, or say that it is by hand");
+                findings.add(step, "The step says tighten, but no fastening with a torque stands with it: add one, or say "
+                        + "that it is by hand");
             }
         }
     }
 
     private static boolean isTold(String text) {
-        return text != null && TOLD.matcher(text).find() && !NOT_NOW.matcher(text).find();
+        return text != null && (text.contains("ighten") || text.contains("IGHTEN")) && TOLD.matcher(text).find()
+                && !NOT_NOW.matcher(text).find();
     }
 }

@@ -24,7 +24,8 @@ final class TooManyHazards extends ElementRule {
     public void check(Subject subject, Findings findings) {
         for (var step : subject.all(Step.class)) {
             if (step.getHazards().size() > MOST) {
-                findings.add(step, step.getHazards().size() + " hazards stand before one step: split the step, or put what holds for the "
+                findings.add(step, step.getHazards().size()
+                        + " hazards stand before one step: split the step, or put what holds for the "
                         + "whole work before its first step");
             }
         }

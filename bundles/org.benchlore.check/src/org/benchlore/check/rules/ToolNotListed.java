@@ -26,9 +26,10 @@ final class ToolNotListed extends NeighbourRule {
     @Override
     public void check(Subject subject, Neighbours neighbours, Findings findings) {
         for (var work : subject.works()) {
-            var listed = Listed.paths(work.getTools().stream().map(ToolUse::getTool).filter(tool -> tool != null).toList(), neighbours);
+            var listed = Listed.paths(work.getTools().stream().map(ToolUse::getTool).filter(tool -> tool != null).toList(),
+                    neighbours);
             for (var step : work.getSteps()) {
-                var needed = new LinkedHashSet<Address>(Listed.named(step, Kind.TOOL));
+                var needed = new LinkedHashSet<Address>(Listed.named(subject, step, Kind.TOOL));
                 step.getMeasurements().forEach(one -> neighbours.addressOf(one.getTool()).ifPresent(needed::add));
                 needed.stream().filter(tool -> !listed.contains(tool.path())).forEach(tool -> findings.add(step,
                         "The step needs '" + neighbours.facts().byId(tool.id()).map(Row::title).orElse(tool.id())

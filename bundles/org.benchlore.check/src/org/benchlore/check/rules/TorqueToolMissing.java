@@ -36,9 +36,11 @@ final class TorqueToolMissing extends NeighbourRule {
 
     private static void check(Fastening fastening, List<Tool> tools, Findings findings) {
         for (var stage : fastening.getStages()) {
-            var value = stage.getKind() == StageKind.TORQUE ? stage.getTorque() : stage.getKind() == StageKind.ANGLE ? stage.getAngle() : null;
+            var value = stage.getKind() == StageKind.TORQUE ? stage.getTorque() : stage.getKind() == StageKind.ANGLE
+                    ? stage.getAngle() : null;
             if (value != null && tools.stream().noneMatch(tool -> reaches(tool, value))) {
-                findings.add(fastening, "None of the tools listed reaches " + value + " at " + Works.name(fastening) + ": list one whose "
+                findings.add(fastening, "None of the tools listed reaches " + value + " at " + Works.name(fastening)
+                        + ": list one whose "
                         + "range holds it");
                 return;
             }

@@ -28,7 +28,8 @@ final class TorqueUnusual extends ElementRule {
             known.of(fastening).verdict()
                     .filter(verdict -> !verdict.isSlip() && (verdict.place() == Place.BELOW || verdict.place() == Place.HIGH_FOR_SNUG))
                     .ifPresent(verdict -> findings.add(fastening, verdict.judged() + " at " + Works.name(fastening) + " is "
-                            + verdict.words() + " for " + Judgement.bolt(fastening) + ": compare it with the source; a gasket or a soft "
+                            + verdict.words() + " for " + Judgement.bolt(fastening)
+                            + ": compare it with the source; a gasket or a soft "
                             + "thread may be the reason"));
         }
     }

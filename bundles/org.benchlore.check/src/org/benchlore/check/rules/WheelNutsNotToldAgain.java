@@ -29,9 +29,11 @@ final class WheelNutsNotToldAgain extends ElementRule {
     public void check(Subject subject, Findings findings) {
         for (var fastening : subject.all(Fastening.class)) {
             var step = Works.step(fastening);
-            boolean isWheel = words.isOfWheelNuts(Text.of(fastening.getPlace())) || step != null && words.isOfWheelNuts(subject.text(step));
+            boolean isWheel = words.isOfWheelNuts(Text.of(fastening.getPlace())) || step != null
+                    && words.isOfWheelNuts(subject.text(step));
             if (isWheel && !isTold(subject)) {
-                findings.add(fastening, "Wheel nuts are tightened here, but nothing says that the customer is told to have them tightened "
+                findings.add(fastening, "Wheel nuts are tightened here, but nothing says that the customer is told to have "
+                        + "them tightened "
                         + "again: write it as a closing condition, with the distance");
             }
         }

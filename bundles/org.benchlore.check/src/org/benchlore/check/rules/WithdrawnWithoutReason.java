@@ -19,7 +19,8 @@ final class WithdrawnWithoutReason extends ElementRule {
 
     @Override
     public void check(Subject subject, Findings findings) {
-        subject.procedure().filter(procedure -> procedure.getStatus() == Status.WITHDRAWN && Works.isBlank(procedure.getWithdrawnReason()))
+        subject.procedure().filter(procedure -> procedure.getStatus() == Status.WITHDRAWN
+                && Works.isBlank(procedure.getWithdrawnReason()))
                 .ifPresent(procedure -> findings.add(procedure, "The procedure is withdrawn without a reason: write why"));
     }
 }

@@ -20,7 +20,8 @@ final class WithdrawnWithoutSuccessor extends ElementRule {
     @Override
     public void check(Subject subject, Findings findings) {
         subject.procedure().filter(procedure -> procedure.getStatus() == Status.WITHDRAWN && procedure.getReplacedBy() == null)
-                .ifPresent(procedure -> findings.add(procedure, "The procedure is withdrawn and nothing replaces it: name the procedure to "
+                .ifPresent(procedure -> findings.add(procedure,
+                        "The procedure is withdrawn and nothing replaces it: name the procedure to "
                         + "follow instead, or say that there is none"));
     }
 }

@@ -3,7 +3,6 @@ package org.benchlore.check.words;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * The words of a text in the form in which they are compared: lower case, without the endings of plurals, of the past
@@ -17,6 +16,7 @@ public final class Text {
     static final String STOP = ".";
 
     private static final int SHORTEST = 3;
+    private static final List<String> ENDINGS = List.of("ing", "ed", "e");
 
     private final List<String> words;
     /** Found when first asked for; found twice it is the same. */
@@ -38,7 +38,7 @@ public final class Text {
             char character = text.charAt(i);
             depth += character == '{' ? 1 : character == '}' ? -1 : 0;
             if (depth <= 0 && Character.isLetterOrDigit(character)) {
-                word.append(character);
+                word.append(Character.toLowerCase(character));
                 continue;
             }
             end(word, found);
@@ -56,7 +56,7 @@ public final class Text {
 
     private static void end(StringBuilder word, List<String> found) {
         if (word.length() > 0) {
-            found.add(base(word.toString().toLowerCase(Locale.ROOT)));
+            found.add(base(word.toString()));
             word.setLength(0);
         }
     }
@@ -64,7 +64,7 @@ public final class Text {
     /** The base of a word: crude, but the same for phrases and texts. */
     static String base(String word) {
         var base = cut(word, "s");
-        for (var ending : List.of("ing", "ed", "e")) {
+        for (var ending : ENDINGS) {
             if (base.length() - ending.length() >= SHORTEST && base.endsWith(ending) && !base.endsWith("eed")) {
                 base = cut(base, ending);
                 break;
@@ -108,6 +108,10 @@ public final class Text {
 
     /** How many words it has. */
     public int length() {
-        return (int) words.stream().filter(word -> !word.equals(STOP)).count();
+        int stops = 0;
+        for (var word : words) {
+            stops += word.equals(STOP) ? 1 : 0;
+        }
+        return words.size() - stops;
     }
 }

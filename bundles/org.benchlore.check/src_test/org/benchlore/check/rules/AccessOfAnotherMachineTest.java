@@ -10,7 +10,8 @@ class AccessOfAnotherMachineTest extends Mirror {
 
     AccessOfAnotherMachineTest() {
         super("access-of-another-machine", "procedures/renew-pto-actuator.xmi",
-                b -> b.procedure().getApplicability().get(0).setMachine(Spoil.to(Literals.MACHINE, Machine.class, "machines/quillfen-s6.xmi#quillfen-s6")),
+                b -> b.procedure().getApplicability().get(0)
+                        .setMachine(Spoil.to(Literals.MACHINE, Machine.class, "machines/quillfen-s6.xmi#quillfen-s6")),
                 "way-within-reach",
                 b -> b.procedure().getApplicability().get(0).setYearFrom(2018));
     }

@@ -9,7 +9,11 @@ class BleedMissingTest extends Mirror {
 
     BleedMissingTest() {
         super("bleed-missing", "procedures/renew-pto-actuator.xmi",
-                b -> { drop(b, "bleed"); b.procedure().getWays().get(0).getNeeds().clear(); b.step("step-m3tb").setText("Mark the line."); },
+                b -> {
+                    drop(b, "bleed");
+                    b.procedure().getWays().get(0).getNeeds().clear();
+                    b.step("step-m3tb").setText("Mark the line.");
+                },
                 "step-uder",
                 b -> drop(b, "bleed"));
     }

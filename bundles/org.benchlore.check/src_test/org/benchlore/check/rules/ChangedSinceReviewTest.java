@@ -12,6 +12,9 @@ class ChangedSinceReviewTest extends Mirror {
         super("changed-since-review", "procedures/renew-pto-actuator.xmi",
                 b -> { b.procedure().setReviewedHash(ReviewedText.sum(b.procedure())); b.step("step-m3tb").setText("Mark nothing."); },
                 "renew-pto-actuator",
-                b -> { b.procedure().setReviewedHash(ReviewedText.sum(b.procedure())); b.work().setMinutesCheckedOn(LocalDate.of(2026, 11, 1)); });
+                b -> {
+                    b.procedure().setReviewedHash(ReviewedText.sum(b.procedure()));
+                    b.work().setMinutesCheckedOn(LocalDate.of(2026, 11, 1));
+                });
     }
 }

@@ -9,6 +9,9 @@ class FrictionDustTest extends Mirror {
         super("friction-dust", "procedures/renew-pto-actuator.xmi",
                 b -> b.step("step-rgsk").setText("Brush the brake drum clean."),
                 "step-rgsk",
-                b -> { b.step("step-rgsk").setText("Brush the brake drum clean."); b.hazard("hazard-q6u4").setAvoidance("Take the dust up wet. Never use the air line."); });
+                b -> {
+                    b.step("step-rgsk").setText("Brush the brake drum clean.");
+                    b.hazard("hazard-q6u4").setAvoidance("Take the dust up wet. Never use the air line.");
+                });
     }
 }

@@ -1,26 +1,31 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.check.rules;
 
-import java.util.List;
-
 import org.benchlore.check.Mirror;
 import org.benchlore.check.Spoil;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 class HazardOnEveryPageTest extends Mirror {
 
+    private static final String OF = "procedures/leak-check-pto.xmi";
+
     HazardOnEveryPageTest() {
-        super("hazard-on-every-page", "procedures/leak-check-pto.xmi",
-                b -> everywhere(b, 7),
-                "procedures/bleed-pto-engagement-circuit.xmi#bleed-pto-engagement-circuit",
-                b -> everywhere(b, 1));
+        super("hazard-on-every-page", OF, b -> among(b, 1), first(), b -> among(b, 3));
     }
 
-    /** Puts the hazard of oil under pressure into more procedures. */
-    private static void everywhere(Spoil b, int count) {
-        var said = b.hazard("hazard-hbdm");
-        for (var name : List.of("read-codes", "fill-gearbox-oil", "check-sweeper-fan-vibration", "renew-pto-pack-filter").subList(0, Math.min(count, 4))) {
-            b.other("procedures/" + name + ".xmi", other -> other.work().getHazards().add(EcoreUtil.copy(said)));
+    private static String first() {
+        var path = Spoil.procedures().get(0);
+        return path + "#" + path.substring(path.indexOf('/') + 1, path.indexOf('.'));
+    }
+
+    /** Puts a hazard of one procedure into every one of so many others. */
+    private static void among(Spoil b, int oneIn) {
+        var said = b.work().getHazards().get(0);
+        var procedures = Spoil.procedures();
+        for (int i = 0; i < procedures.size(); i += oneIn) {
+            if (!procedures.get(i).equals(OF)) {
+                b.other(procedures.get(i), other -> other.work().getHazards().add(EcoreUtil.copy(said)));
+            }
         }
     }
 }

@@ -10,6 +10,9 @@ class HighVoltageQualificationTest extends Mirror {
         super("qualification-high-voltage", "procedures/renew-pto-actuator.xmi",
                 b -> b.step("step-m3tb").setText("Mark the high voltage plug."),
                 "work-actuator",
-                b -> { b.step("step-m3tb").setText("Mark the high voltage plug."); b.work().getQualifications().add(Qualification.HIGH_VOLTAGE); });
+                b -> {
+                    b.step("step-m3tb").setText("Mark the high voltage plug.");
+                    b.work().getQualifications().add(Qualification.HIGH_VOLTAGE);
+                });
     }
 }

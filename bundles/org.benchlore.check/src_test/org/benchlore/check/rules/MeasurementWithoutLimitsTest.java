@@ -7,7 +7,10 @@ class MeasurementWithoutLimitsTest extends Mirror {
 
     MeasurementWithoutLimitsTest() {
         super("measurement-without-limits", "procedures/teach-in-pto-engagement.xmi",
-                b -> { b.measurement("measure-oil-temperature").setLow(null); b.measurement("measure-oil-temperature").setHigh(null); },
+                b -> {
+                    b.measurement("measure-oil-temperature").setLow(null);
+                    b.measurement("measure-oil-temperature").setHigh(null);
+                },
                 "measure-oil-temperature",
                 b -> b.measurement("measure-oil-temperature").setLow(null));
     }

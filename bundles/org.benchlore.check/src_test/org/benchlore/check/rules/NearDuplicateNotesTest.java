@@ -10,6 +10,7 @@ class NearDuplicateNotesTest extends Mirror {
         super("near-duplicate-notes", "notes/2023/note-2023-prop-pin-can-be-put-in-wrong-f5ra.xmi",
                 b -> b.copyTo("notes/2026/note-2026-prop-pin-again-aaaa.xmi", "note-2026-prop-pin-again-aaaa", FieldNote.class),
                 "notes/2026/note-2026-prop-pin-again-aaaa.xmi#note-2026-prop-pin-again-aaaa",
-                b -> b.copyTo("notes/2026/note-2026-prop-pin-again-aaaa.xmi", "note-2026-prop-pin-again-aaaa", FieldNote.class).setTitle("Hook latch greased too thick"));
+                b -> b.copyTo("notes/2026/note-2026-prop-pin-again-aaaa.xmi", "note-2026-prop-pin-again-aaaa",
+                        FieldNote.class).setTitle("Hook latch greased too thick"));
     }
 }

@@ -8,7 +8,7 @@ class NobodyQualifiedTest extends Mirror {
 
     NobodyQualifiedTest() {
         super("nobody-qualified", "procedures/renew-pto-actuator.xmi",
-                b -> b.work().getQualifications().add(Qualification.HIGH_VOLTAGE),
+                b -> b.work().getQualifications().add(Qualification.AIRBAG),
                 "work-actuator",
                 b -> b.work().getQualifications().add(Qualification.WELDING));
     }

@@ -11,8 +11,10 @@ class PartDoesNotFitTest extends Mirror {
 
     PartDoesNotFitTest() {
         super("part-does-not-fit", "procedures/renew-pto-actuator.xmi",
-                b -> b.get("partuse-bm6p", PartUse.class).setPart(Spoil.to(Literals.PART, Part.class, "parts/sweeper-fan-belt.xmi#sweeper-fan-belt")),
+                b -> b.get("partuse-bm6p", PartUse.class)
+                        .setPart(Spoil.to(Literals.PART, Part.class, "parts/sweeper-fan-belt.xmi#sweeper-fan-belt")),
                 "partuse-bm6p",
-                b -> b.get("partuse-bm6p", PartUse.class).setPart(Spoil.to(Literals.PART, Part.class, "parts/pto-control-unit.xmi#pto-control-unit")));
+                b -> b.get("partuse-bm6p", PartUse.class)
+                        .setPart(Spoil.to(Literals.PART, Part.class, "parts/pto-control-unit.xmi#pto-control-unit")));
     }
 }

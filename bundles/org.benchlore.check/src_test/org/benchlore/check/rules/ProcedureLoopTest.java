@@ -10,8 +10,10 @@ class ProcedureLoopTest extends Mirror {
 
     ProcedureLoopTest() {
         super("procedure-loop", "procedures/bleed-pto-engagement-circuit.xmi",
-                b -> b.procedure().getBefore().add(Spoil.to(Literals.PROCEDURE, Procedure.class, "procedures/teach-in-pto-engagement.xmi#teach-in-pto-engagement")),
+                b -> b.procedure().getBefore().add(Spoil.to(Literals.PROCEDURE, Procedure.class,
+                        "procedures/teach-in-pto-engagement.xmi#teach-in-pto-engagement")),
                 "bleed-pto-engagement-circuit",
-                b -> b.procedure().getBefore().add(Spoil.to(Literals.PROCEDURE, Procedure.class, "procedures/read-codes.xmi#read-codes")));
+                b -> b.procedure().getBefore().add(Spoil.to(Literals.PROCEDURE, Procedure.class,
+                        "procedures/read-codes.xmi#read-codes")));
     }
 }

@@ -11,6 +11,9 @@ class ReuseLengthMissingTest extends Mirror {
         super("reuse-length-missing", "procedures/renew-pto-actuator.xmi",
                 b -> b.fastening("fastening-actuator-r").setRenew(RenewRule.REUSE_WITHIN_LENGTH),
                 "fastening-actuator-r",
-                b -> { b.fastening("fastening-actuator-r").setRenew(RenewRule.REUSE_WITHIN_LENGTH); b.fastening("fastening-actuator-r").setMaxLength(Spoil.quantity("46 mm")); });
+                b -> {
+                    b.fastening("fastening-actuator-r").setRenew(RenewRule.REUSE_WITHIN_LENGTH);
+                    b.fastening("fastening-actuator-r").setMaxLength(Spoil.quantity("46 mm"));
+                });
     }
 }

@@ -11,7 +11,8 @@ class SupersededReferenceTest extends Mirror {
 
     SupersededReferenceTest() {
         super("superseded-reference", "procedures/renew-pto-actuator.xmi",
-                b -> b.get("partuse-bm6p", PartUse.class).setPart(Spoil.to(Literals.PART, Part.class, "parts/pto-actuator-first.xmi#pto-actuator-first")),
+                b -> b.get("partuse-bm6p", PartUse.class)
+                        .setPart(Spoil.to(Literals.PART, Part.class, "parts/pto-actuator-first.xmi#pto-actuator-first")),
                 "partuse-bm6p",
                 b -> b.get("partuse-bm6p", PartUse.class).setText("new"));
     }

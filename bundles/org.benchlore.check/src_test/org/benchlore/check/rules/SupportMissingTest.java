@@ -2,13 +2,22 @@
 package org.benchlore.check.rules;
 
 import org.benchlore.check.Mirror;
+import org.benchlore.check.Spoil;
 
 class SupportMissingTest extends Mirror {
 
     SupportMissingTest() {
         super("support-missing", "procedures/renew-sweeper-fan-bearings.xmi",
-                b -> b.hazard("hazard-44yu").setAvoidance("Gloves."),
+                SupportMissingTest::drop,
                 "step-av3f",
-                b -> { b.hazard("hazard-44yu").setAvoidance("Gloves."); b.hazard("hazard-44yu").setKind("Sharp edges"); });
+                b -> {
+                    drop(b);
+                    b.hazard("hazard-44yu").setKind("Sharp edges");
+                });
+    }
+
+    private static void drop(Spoil b) {
+        b.hazard("hazard-44yu").setAvoidance("Gloves.");
+        b.step("step-av3f").setText("Take off the inlet ring. Turn out the hub bolt and draw the fan wheel off.");
     }
 }

@@ -11,7 +11,10 @@ class WithdrawnReferenceTest extends Mirror {
 
     WithdrawnReferenceTest() {
         super("withdrawn-reference", "procedures/renew-pto-pack-filter.xmi",
-                b -> b.other("procedures/leak-check-pto.xmi", leak -> leak.procedure().setStatus(Status.WITHDRAWN)).other("machines/dravholm-hl26.xmi", WithdrawnReferenceTest::forget).other("procedures/renew-pto-actuator.xmi", pto -> drop(pto, "leak")).other("procedures/renew-pto-clutch-pack.xmi", pto -> drop(pto, "leak")),
+                b -> b.other("procedures/leak-check-pto.xmi", leak -> leak.procedure().setStatus(Status.WITHDRAWN))
+                        .other("machines/dravholm-hl26.xmi", WithdrawnReferenceTest::forget)
+                        .other("procedures/renew-pto-actuator.xmi", pto -> drop(pto, "leak"))
+                        .other("procedures/renew-pto-clutch-pack.xmi", pto -> drop(pto, "leak")),
                 "renew-pto-pack-filter",
                 b -> b.other("procedures/leak-check-pto.xmi", leak -> leak.procedure().setTitle("Look for leaks")));
     }

@@ -13,6 +13,9 @@ class WithdrawnWithoutSuccessorTest extends Mirror {
         super("withdrawn-without-successor", "procedures/renew-pto-actuator.xmi",
                 b -> b.procedure().setStatus(Status.WITHDRAWN),
                 "renew-pto-actuator",
-                b -> { b.procedure().setStatus(Status.WITHDRAWN); b.procedure().setReplacedBy(Spoil.to(Literals.PROCEDURE, Procedure.class, "procedures/read-codes.xmi#read-codes")); });
+                b -> {
+                    b.procedure().setStatus(Status.WITHDRAWN);
+                    b.procedure().setReplacedBy(Spoil.to(Literals.PROCEDURE, Procedure.class, "procedures/read-codes.xmi#read-codes"));
+                });
     }
 }

@@ -23,7 +23,6 @@ final class Messages extends NLS {
     public static String during;
     public static String goneOn;
     public static String howToSave;
-    public static String inEditor;
     public static String invented;
     public static String job;
     public static String later;
@@ -44,7 +43,6 @@ final class Messages extends NLS {
     public static String seenNowhere;
     public static String seenOn;
     public static String seenReadOnly;
-    public static String seenTakenBack;
     public static String stepBehind;
     public static String stepFirst;
     public static String stepMade;
@@ -59,7 +57,6 @@ final class Messages extends NLS {
     public static String stepWords;
     public static String symptom;
     public static String takenBack;
-    public static String takesBack;
     public static String takingPhoto;
     public static String textName;
     public static String title;

@@ -10,13 +10,13 @@ import org.benchlore.edit.desk.UnitInHand;
 import org.benchlore.model.Address;
 import org.benchlore.model.FieldNote;
 import org.benchlore.store.Library;
-import org.benchlore.store.LibraryException;
 import org.benchlore.store.LoadedFile;
 import org.benchlore.store.Row;
 import org.benchlore.ui.page.PageHistory;
 import org.benchlore.ui.session.LibrarySession;
 import org.benchlore.ui.session.Opened;
 import org.benchlore.ui.status.LastChange;
+import org.benchlore.ui.status.SavedAtOnce;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.IWorkbenchWindow;
 
@@ -56,21 +56,10 @@ public final class SeenAgainAction {
         var unit = UnitInHand.find(library, note, window.getService(PageHistory.class).latestFirst());
         var occasion = new SeenAgain.Occasion(unit, today, Optional.empty());
         var path = library.addressOf(note).orElseThrow().path();
-        if (!opened.library().isWritable()) {
-            last.say(window, Messages.seenReadOnly);
-            return;
-        }
-        try {
-            var change = QuickChange.make(opened.library().sessions(), path, session -> SeenAgain.edit(session, occasion));
-            var sentence = unit.isPresent() ? NLS.bind(Messages.seenOn, title(library, unit.get()), today)
-                    : NLS.bind(Messages.seenNowhere, today);
-            change.ifPresentOrElse(made -> last.done(window, sentence + " " + Messages.takesBack, () -> {
-                made.takeBack();
-                return Messages.seenTakenBack;
-            }), () -> last.say(window, sentence + " " + Messages.inEditor));
-        } catch (LibraryException | IllegalArgumentException e) {
-            last.say(window, e.getMessage());
-        }
+        var sentence = unit.isPresent() ? NLS.bind(Messages.seenOn, title(library, unit.get()), today)
+                : NLS.bind(Messages.seenNowhere, today);
+        new SavedAtOnce(window).make(() -> QuickChange.make(opened.library().sessions(), path,
+                session -> SeenAgain.edit(session, occasion)), sentence);
     }
 
     private static String title(Library library, Address unit) {

@@ -11,6 +11,7 @@ import org.benchlore.ui.edit.EditOpener;
 import org.benchlore.ui.look.Icons;
 import org.benchlore.ui.note.NoteMenu;
 import org.benchlore.ui.plan.PlanMenu;
+import org.benchlore.ui.review.ReviewMenu;
 import org.benchlore.ui.search.SearchView;
 import org.benchlore.ui.session.LibrarySession;
 import org.benchlore.ui.session.SessionMemory;
@@ -101,6 +102,7 @@ public final class PageEditor extends EditorPart {
             NoteMenu.addTo(menu, getSite());
         }
         PlanMenu.addTo(menu, getSite(), () -> Optional.of(((ElementInput) getEditorInput()).address()));
+        ReviewMenu.addTo(menu, getSite(), () -> Optional.of(((ElementInput) getEditorInput()).address()));
         canvas.control().setMenu(menu);
     }
 

@@ -23,14 +23,19 @@ import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 
 /** A field that finds by title while one types, its list below it: arrows choose, Enter takes, Escape closes. */
-final class PickField {
+public final class PickField {
 
     private static final int TYPING_PAUSE = 30;
     private static final int MOST_ROWS = 7;
     private static final int EDGE = 6;
 
-    /** What stands before and in the field. */
-    record Names(String label, String hint) {
+    /**
+     * What stands before and in the field.
+     *
+     * @param label the label before it
+     * @param hint what stands in it while it is empty
+     */
+    public record Names(String label, String hint) {
     }
 
     /** Letters that were typed; each time an object of its own. */
@@ -52,11 +57,15 @@ final class PickField {
     /**
      * Makes it.
      *
+     * @param parent gets the label, the field and the list below it, one below the other
+     * @param id the id of the field for tests
      * @param names label and hint
      * @param keepsTitle whether the title of what was taken stays in the field
      * @param finder is called beside the window's thread
+     * @param relayout is called when the list opens or closes
+     * @param taken is told what is taken
      */
-    PickField(Composite parent, String id, Names names, boolean keepsTitle, Function<String, List<Row>> finder,
+    public PickField(Composite parent, String id, Names names, boolean keepsTitle, Function<String, List<Row>> finder,
             Runnable relayout, Consumer<Row> taken) {
         this.keepsTitle = keepsTitle;
         this.relayout = relayout;
@@ -125,12 +134,14 @@ final class PickField {
         return !standing.isEmpty();
     }
 
-    void focus() {
+    /** Puts the cursor into the field. */
+    public void focus() {
         text.setFocus();
         text.selectAll();
     }
 
-    void dispose() {
+    /** Forgets what is being looked for; called when the field goes away. */
+    public void dispose() {
         job.forget();
     }
 

@@ -19,7 +19,6 @@ final class Messages extends NLS {
     public static String fileRule;
     public static String filesAreNotSilenced;
     public static String filter;
-    public static String inEditor;
     public static String mendByHand;
     public static String mendSilenced;
     public static String mended;
@@ -35,7 +34,6 @@ final class Messages extends NLS {
     public static String nobodyNamed;
     public static String oneError;
     public static String oneWarning;
-    public static String readOnly;
     public static String ruleCannotSee;
     public static String rulePaneName;
     public static String ruleSays;
@@ -49,8 +47,6 @@ final class Messages extends NLS {
     public static String silencedWord;
     public static String someShown;
     public static String tableName;
-    public static String takenBack;
-    public static String takesBack;
     public static String warning;
     public static String warnings;
     public static String whatWasChecked;

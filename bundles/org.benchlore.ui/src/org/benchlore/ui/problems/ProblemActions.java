@@ -9,12 +9,12 @@ import org.benchlore.check.Suppressions;
 import org.benchlore.edit.desk.QuickChange;
 import org.benchlore.model.Kind;
 import org.benchlore.model.Shop;
-import org.benchlore.store.LibraryException;
 import org.benchlore.store.LoadedFile;
 import org.benchlore.ui.page.PageOpener;
 import org.benchlore.ui.session.LibrarySession;
 import org.benchlore.ui.session.Opened;
 import org.benchlore.ui.status.LastChange;
+import org.benchlore.ui.status.SavedAtOnce;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.IWorkbenchPartSite;
 
@@ -70,21 +70,8 @@ final class ProblemActions {
     }
 
     private void change(String path, QuickChange.Maker maker, String sentence) {
-        session.current().ifPresent(opened -> {
-            if (!opened.library().isWritable()) {
-                say(Messages.readOnly);
-                return;
-            }
-            try {
-                QuickChange.make(opened.library().sessions(), path, maker).ifPresentOrElse(
-                        made -> last.done(site.getWorkbenchWindow(), sentence + " " + Messages.takesBack, () -> {
-                            made.takeBack();
-                            return NLS.bind(Messages.takenBack, made.label());
-                        }), () -> say(sentence + " " + Messages.inEditor));
-            } catch (LibraryException | IllegalArgumentException e) {
-                say(e.getMessage());
-            }
-        });
+        session.current().ifPresent(opened -> new SavedAtOnce(site.getWorkbenchWindow())
+                .make(() -> QuickChange.make(opened.library().sessions(), path, maker), sentence));
     }
 
     private void say(String sentence) {

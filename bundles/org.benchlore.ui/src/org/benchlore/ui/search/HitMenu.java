@@ -11,6 +11,7 @@ import org.benchlore.search.Hit;
 import org.benchlore.ui.edit.EditOpener;
 import org.benchlore.ui.note.NoteMenu;
 import org.benchlore.ui.plan.PlanMenu;
+import org.benchlore.ui.review.ReviewMenu;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
@@ -35,6 +36,7 @@ final class HitMenu {
             }
         });
         PlanMenu.addTo(menu, site, () -> hits.selected().map(hit -> hit.row().address()));
+        ReviewMenu.addTo(menu, site, () -> hits.selected().map(hit -> hit.row().address()));
         hits.control().setMenu(menu);
     }
 

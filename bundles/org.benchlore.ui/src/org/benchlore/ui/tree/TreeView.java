@@ -10,6 +10,7 @@ import org.benchlore.ui.WindowThread;
 import org.benchlore.ui.edit.EditOpener;
 import org.benchlore.ui.page.PageOpener;
 import org.benchlore.ui.plan.PlanMenu;
+import org.benchlore.ui.review.ReviewMenu;
 import org.benchlore.ui.session.LibrarySession;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -80,6 +81,7 @@ public final class TreeView extends ViewPart {
             }
         });
         PlanMenu.addTo(menu, getSite(), nodes::selected);
+        ReviewMenu.addTo(menu, getSite(), nodes::selected);
     }
 
     private void item(Menu menu, String words, Consumer<Address> action) {

@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: EPL-2.0
+/** How fast the rules are checked. */
+package org.benchlore.bench.rules;
