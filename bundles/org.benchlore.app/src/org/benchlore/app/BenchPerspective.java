@@ -21,6 +21,7 @@ public final class BenchPerspective implements IPerspectiveFactory {
         above.addPlaceholder(Ids.DESK_VIEW);
         above.addPlaceholder(Ids.DIAGNOSE_VIEW);
         above.addPlaceholder(Ids.TORQUE_VIEW);
+        above.addPlaceholder(Ids.ADDING_VIEW);
         above.addPlaceholder(Ids.PLAN_VIEW);
         above.addPlaceholder(Ids.JOBS_VIEW);
         var below = layout.createFolder("below", IPageLayout.BOTTOM, ABOVE_PROBLEMS, pages);

@@ -44,7 +44,7 @@ final class AddingCommand implements Callable<Integer> {
             } else {
                 desk.out().println(new TextRenderer(WIDTH).render(AddingPage.of(adding)));
             }
-            PlanCommand.write(file, () -> new HtmlRenderer().render(AddingPage.of(adding)));
+            NewFile.write(file, () -> new HtmlRenderer().render(AddingPage.of(adding)));
             return adding.proposals().isEmpty() ? Exit.EMPTY : Exit.DONE;
         }
     }

@@ -2,41 +2,27 @@
 package org.benchlore.cli;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-import org.benchlore.plan.PlanRequest;
 import org.benchlore.plan.adding.Adding;
 import org.benchlore.plan.adding.Figure;
 import org.benchlore.plan.search.PlanException;
 import org.benchlore.workshop.OpenLibrary;
 
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** What both 'adding' and 'sheet' are told: where the machine stands, how long it is kept, which figures are others. */
 final class AddingTask {
 
-    @Parameters(index = "0", paramLabel = "MACHINE|UNIT", description = "Id of a machine or of a unit.")
-    private String subject;
-
-    @Parameters(index = "1..*", arity = "1..*", paramLabel = "PROCEDURE", description = "Ids of what is to be done.")
-    private List<String> procedures;
-
-    @Option(names = "--open", paramLabel = "ACCESS", description = "An access that is open now; may be repeated.")
-    private List<String> open = List.of();
-
-    @Option(names = "--done", paramLabel = "PROCEDURE", description = "A procedure that has been done; may be repeated.")
-    private List<String> done = List.of();
+    @Mixin
+    private PlanArguments arguments;
 
     @Option(names = "--keep", paramLabel = "YEARS", description = "How many years it will be kept (default: what its page says).")
     private Integer keep;
-
-    @Option(names = "--on", paramLabel = "DAY", description = "The day of the plan, such as 2026-11-25 (default: today).")
-    private LocalDate day = LocalDate.now();
 
     @Option(names = "--assume", paramLabel = "PROCEDURE:FIGURE=VALUE",
             description = "Another figure, such as renew-pto-actuator:day-out=350; may be repeated.")
@@ -47,8 +33,7 @@ final class AddingTask {
             throw new BadArgument("It is kept for " + keep + " years? Give 1 or more with --keep.");
         }
         try {
-            var request = new PlanRequest(subject, procedures, open, done, day, Optional.empty());
-            var adding = opened.adder().adding(request, keep == null ? OptionalInt.empty() : OptionalInt.of(keep),
+            var adding = opened.adder().adding(arguments.request(Optional.empty()), keep == null ? OptionalInt.empty() : OptionalInt.of(keep),
                     opened.countingRules());
             for (var one : assumed) {
                 adding = assume(adding, one);

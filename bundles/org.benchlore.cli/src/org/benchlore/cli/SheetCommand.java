@@ -1,22 +1,22 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 
-import org.benchlore.page.CustomerSheet;
+import org.benchlore.edit.media.MediaException;
+import org.benchlore.model.JobRecord;
 import org.benchlore.page.EarlierSheet;
-import org.benchlore.page.HtmlRenderer;
 import org.benchlore.page.Page;
-import org.benchlore.page.SheetWords;
-import org.benchlore.page.TextRenderer;
 import org.benchlore.plan.adding.Adding;
+import org.benchlore.store.LibraryException;
+import org.benchlore.workshop.CustomerSheets;
 import org.benchlore.workshop.OpenLibrary;
+import org.benchlore.workshop.SheetPhoto;
+import org.benchlore.workshop.SheetWish;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -29,8 +29,6 @@ import picocli.CommandLine.Option;
             "  sheet lorry-17 renew-pto-clutch-pack renew-pto-actuator --open pto-unit-opened --done save-pto-values"
                 + " --revised-from sheet.html --out revised.html"})
 final class SheetCommand implements Callable<Integer> {
-
-    private static final int WIDTH = 96;
 
     private final Desk desk;
 
@@ -55,6 +53,9 @@ final class SheetCommand implements Callable<Integer> {
     @Option(names = "--photo", paramLabel = "FILE", description = "Picture of it (default: the open job's first picture).")
     private Path photo;
 
+    @Option(names = "--valid-until", paramLabel = "DAY", description = "Until when its prices hold (default: as on the shop's page).")
+    private LocalDate validUntil;
+
     @Option(names = "--revised-from", paramLabel = "FILE", description = "The sheet that this one takes the place of.")
     private Path first;
 
@@ -64,16 +65,15 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        var name = out.getFileName().toString().toLowerCase(Locale.ROOT);
-        if (!name.endsWith(".txt") && !name.endsWith(".html")) {
+        if (!CustomerSheets.isWritten(out)) {
             throw new BadArgument("'" + out + "' is neither text nor HTML: end it in .txt or .html.");
         }
         try (var opened = desk.openAndRemark(library.folder())) {
             var adding = task.adding(opened);
-            var picture = new SheetPicture(opened, adding, found, photo);
-            var page = page(opened, adding, picture);
-            PlanCommand.write(out, () -> name.endsWith(".txt") ? new TextRenderer(WIDTH).render(page) + "\n"
-                    : new HtmlRenderer(target -> Optional.empty(), picture::data).renderOnePage(page));
+            var sheets = new CustomerSheets(opened);
+            var photo = photo(sheets, adding);
+            var page = page(opened, sheets, adding, photo);
+            NewFile.write(out, () -> sheets.written(page, photo, out));
             if (library.isJson()) {
                 desk.print(new AddingJson().of(adding));
             }
@@ -81,41 +81,35 @@ final class SheetCommand implements Callable<Integer> {
         }
     }
 
-    private Page page(OpenLibrary opened, Adding adding, SheetPicture picture) throws BadArgument {
-        var earlier = earlier(adding);
-        var more = earlier.isEmpty() ? Optional.<java.math.BigDecimal>empty()
-                : opened.adder().more(adding, earlier.get().procedures());
+    private Optional<SheetPhoto> photo(CustomerSheets sheets, Adding adding) throws BadArgument {
+        try {
+            return photo == null ? sheets.job(adding).flatMap(job -> sheets.photos(job).stream().findFirst())
+                    : Optional.of(SheetPhoto.given(photo));
+        } catch (MediaException e) {
+            throw new BadArgument(e.getMessage());
+        }
+    }
+
+    private Page page(OpenLibrary opened, CustomerSheets sheets, Adding adding, Optional<SheetPhoto> picture) throws BadArgument {
         for (var id : declined) {
             if (opened.library().top(id).isEmpty() && adding.proposal(id).isEmpty()) {
                 throw new BadArgument("There is no procedure '" + id + "' that could be declined; 'adding' lists what is offered.");
             }
         }
+        var words = Optional.ofNullable(found).or(() -> sheets.job(adding).map(JobRecord::getFinding));
         try {
-            return CustomerSheet.of(opened.library(), adding, new SheetWords(Optional.ofNullable(advice), picture.found(),
-                    picture.picture(), declined, earlier, more));
+            return sheets.page(adding, new SheetWish(Optional.ofNullable(advice), words, picture, declined,
+                    Optional.ofNullable(validUntil), earlier(sheets, adding)));
         } catch (IllegalArgumentException e) {
             throw new BadArgument(e.getMessage() + " " + String.join(" ", adding.remarks()));
         }
     }
 
-    private Optional<EarlierSheet> earlier(Adding adding) throws BadArgument {
-        if (first == null) {
-            return Optional.empty();
-        }
-        var sheet = EarlierSheet.read(text()).orElseThrow(() -> new BadArgument("'" + first
-                + "' holds no line 'Our reference': name a sheet that 'sheet' wrote."));
-        if (!sheet.subject().equals(adding.request().subject())) {
-            throw new BadArgument("'" + first + "' is a sheet for '" + sheet.subject() + "', not for '"
-                    + adding.request().subject() + "': name the first sheet of this one.");
-        }
-        return Optional.of(sheet);
-    }
-
-    private String text() throws BadArgument {
+    private Optional<EarlierSheet> earlier(CustomerSheets sheets, Adding adding) throws BadArgument {
         try {
-            return Files.readString(first);
-        } catch (IOException e) {
-            throw new BadArgument("'" + first + "' cannot be read: name the first sheet.");
+            return first == null ? Optional.empty() : Optional.of(sheets.earlier(first, adding));
+        } catch (LibraryException e) {
+            throw new BadArgument(e.getMessage());
         }
     }
 }

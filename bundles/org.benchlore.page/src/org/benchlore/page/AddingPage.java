@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 import org.benchlore.evidence.decide.DecisionWords;
 import org.benchlore.evidence.decide.Option;
@@ -17,6 +18,10 @@ import org.benchlore.plan.adding.Proposal;
 
 /** Writes what may be worth adding while it is open, for the shop: ways out, both sums, counts, every figure with its source. */
 public final class AddingPage {
+
+    /** What is said where there is nothing to show. */
+    public static final String NOTHING = "Nothing that has a reason: no note, no job on record and nothing that is ruined speaks for"
+            + " more.";
 
     private final Adding adding;
     private final Sheet sheet = new Sheet();
@@ -35,6 +40,30 @@ public final class AddingPage {
         return new AddingPage(adding).page();
     }
 
+    /**
+     * Makes the page of one of them, where its figures stand beside it.
+     *
+     * @param adding what may be worth adding
+     * @param one one of its proposals
+     * @return its page
+     */
+    public static Page of(Adding adding, Proposal one) {
+        return new AddingPage(adding).page(one);
+    }
+
+    private Page page(Proposal one) {
+        sheet.heading(1, one.title());
+        if (adding.machine().isInvented()) {
+            sheet.banner(Tone.INVENTED, Texts.INVENTED);
+        }
+        sheet.banner(Tone.CAUTION, Texts.CHECK_FIRST);
+        reasons(one);
+        ways(one);
+        sheet.add(new Drawn(CostDrawing.of(one, adding.surePercent(), adding.currency())));
+        shared(pair -> pair.first().equals(one.id()) || pair.second().equals(one.id()));
+        return new Page(one.title(), sheet.blocks());
+    }
+
     private Page page() {
         var title = "Worth adding while it is open: " + adding.unit().map(Names::of).orElse(Names.of(adding.machine()));
         sheet.heading(1, title);
@@ -44,11 +73,11 @@ public final class AddingPage {
         summary();
         adding.remarks().forEach(remark -> sheet.paragraph(Spans.of(remark)));
         if (adding.proposals().isEmpty()) {
-            sheet.paragraph(Spans.of("Nothing that has a reason: no note, no job on record and nothing that is ruined speaks for more."));
+            sheet.paragraph(Spans.of(NOTHING));
         }
         overview();
         adding.proposals().forEach(this::proposal);
-        shared();
+        shared(pair -> true);
         sheet.banner(Tone.CAUTION, Texts.CHECK_FIRST);
         return new Page(title, sheet.blocks());
     }
@@ -73,6 +102,13 @@ public final class AddingPage {
 
     private void proposal(Proposal one) {
         sheet.heading(2, one.title());
+        reasons(one);
+        ways(one);
+        figures(one);
+        sheet.add(new Drawn(CostDrawing.of(one, adding.surePercent(), adding.currency())));
+    }
+
+    private void reasons(Proposal one) {
         var lines = new ArrayList<List<Span>>();
         DecisionWords.lines(one.decision(), one.known().words()).forEach(line -> lines.add(Spans.of(line)));
         one.known().passedOver().forEach(line -> lines.add(Spans.of("Not counted: " + line)));
@@ -82,9 +118,6 @@ public final class AddingPage {
                     ? "; it gives no time for doing it alone, so the later price is too low" : "")));
         }
         sheet.bullets(lines);
-        ways(one);
-        figures(one);
-        sheet.add(new Drawn(CostDrawing.of(one, adding.surePercent(), adding.currency())));
     }
 
     private void ways(Proposal one) {
@@ -109,9 +142,9 @@ public final class AddingPage {
         sheet.table(rows);
     }
 
-    private void shared() {
+    private void shared(Predicate<Adding.Pair> which) {
         var lines = new ArrayList<List<Span>>();
-        adding.pairs().forEach(pair -> lines.add(Spans.of(title(pair.first()) + ", and " + title(pair.second())
+        adding.pairs().stream().filter(which).forEach(pair -> lines.add(Spans.of(title(pair.first()) + ", and " + title(pair.second())
                 + " share an opening (" + String.join(", ", pair.openings()) + "): extra for both " + amount(pair.extraBoth())
                 + ", each by itself together " + amount(pair.extraEach()))));
         adding.together().filter(it -> it.chosen().size() > 1).ifPresent(it -> lines.add(Spans.of("On the customer's money"

@@ -6,13 +6,14 @@ import org.benchlore.evidence.decide.Option;
 import org.benchlore.plan.adding.Figure;
 import org.benchlore.plan.adding.Proposal;
 
-/** Words about proposals that stand on the shop's page and on the customer's sheet. */
-final class AddingWords {
+/** Words about proposals that stand on the shop's page, on the customer's sheet and in the window. */
+public final class AddingWords {
 
     private AddingWords() {
     }
 
-    static String way(Option option) {
+    /** A way out, with a capital. */
+    public static String way(Option option) {
         return switch (option) {
             case LEAVE -> "Leave it";
             case RENEW -> "Renew it now";
@@ -41,7 +42,7 @@ final class AddingWords {
     }
 
     /** From how often on renewing pays. */
-    static String paysFrom(Proposal one) {
+    public static String paysFrom(Proposal one) {
         var from = one.decision().customer().breakEven();
         return from.isPresent() ? CountWords.oneIn(from.getAsDouble()) : "never, on money alone";
     }

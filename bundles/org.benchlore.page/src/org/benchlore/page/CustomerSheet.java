@@ -83,7 +83,8 @@ public final class CustomerSheet {
         if (words.first().isEmpty()) {
             facts.add("If it goes badly", "about " + money(price.totalBad()) + ", such as with seized bolts; we ask you first");
         }
-        sheet.facts(facts.add("Valid until", price.validUntil()).add("Ready at the earliest", PlanPage.moment(plan.times().handBack())));
+        sheet.facts(facts.add("Valid until", words.validUntil().orElse(price.validUntil()))
+                .add("Ready at the earliest", PlanPage.moment(plan.times().handBack())));
     }
 
     private String priced() {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
+import org.benchlore.model.Cause;
 import org.benchlore.model.Component;
 import org.benchlore.model.Function;
 import org.benchlore.model.Kind;
@@ -71,8 +72,19 @@ final class MachinePage implements KindPage {
         var danger = component.getSafetyCritical() == YesNo.YES ? "its failure can hurt somebody" : "";
         return Spans.join("; ", List.of(List.of(Span.strong(Names.of(component))),
                 Spans.before("also called ", Spans.words(component.getNames())), Spans.of(danger),
-                Spans.before("its failure ruins ", links.joined(component.getRuins())),
+                Spans.before("its failure ruins " + often(component), links.joined(component.getRuins())),
                 Spans.before("parts: ", links.joined(component.getParts()))));
+    }
+
+    private static String tells(Cause cause) {
+        var finds = cause.getCheckFinds() == null ? "" : "finds " + cause.getCheckFinds().toPlainString() + " of a hundred that have it";
+        var blames = cause.getCheckBlames() == null ? "" : "blames " + cause.getCheckBlames().toPlainString()
+                + " of a hundred that do not";
+        return finds.isEmpty() || blames.isEmpty() ? finds + blames : finds + ", " + blames;
+    }
+
+    private static String often(Component component) {
+        return component.getRuinsPercent() == null ? "" : "in " + component.getRuinsPercent().toPlainString() + " of a hundred ";
     }
 
     private void causes(Sheet sheet) {
@@ -81,7 +93,8 @@ final class MachinePage implements KindPage {
         components().forEach(component -> component.getCauses().forEach(cause -> rows.row(
                 Spans.of(Names.of(cause)), Spans.of(Names.of(component)), Spans.of(Labels.of(cause.getFrequency())),
                 Spans.words(cause.getSymptoms()), links.joined(cause.getCodes()),
-                Spans.join(" – ", List.of(links.to(cause.getCheck()), links.text(cause.getCheckText(), cause))),
+                Spans.join(" – ", List.of(links.to(cause.getCheck()), links.text(cause.getCheckText(), cause),
+                        Spans.of(tells(cause)))),
                 links.joined(cause.getCausedBy()))));
         sheet.table(rows);
     }

@@ -20,7 +20,8 @@ final class UnitPage implements KindPage {
         sheet.facts(KindPage.facts(Kind.UNIT, scope).add(Texts.MACHINE, scope.links().to(unit.getMachine()))
                 .add("Serial number", unit.getSerial()).add("Fleet number", unit.getFleetNumber())
                 .add("Variant", unit.getVariant()).add("Built", unit.getBuilt())
-                .add("Options", Spans.words(unit.getOptions())).add("Kept until", unit.getKeptUntil()));
+                .add("Options", Spans.words(unit.getOptions())).add("Kept until", unit.getKeptUntil())
+                .add("A day out of service costs", scope.prices().amount(unit.getDayOut())));
         sheet.paragraph(scope.links().text(unit.getText(), unit));
         var rows = new Rows("Meter readings", Texts.DATE, "Counts", "Reading", Texts.REMARK);
         unit.getMeters().forEach(reading -> rows.row(Spans.of(reading.getDate()),

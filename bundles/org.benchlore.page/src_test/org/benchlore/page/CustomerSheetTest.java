@@ -21,6 +21,7 @@ import org.benchlore.evidence.CountingRules;
 import org.benchlore.evidence.Evidence;
 import org.benchlore.page.Block.Picture;
 import org.benchlore.page.drawing.CostDrawing;
+import org.benchlore.page.drawing.Shape;
 import org.benchlore.plan.PlanRequest;
 import org.benchlore.plan.Planner;
 import org.benchlore.plan.adding.Adder;
@@ -86,7 +87,7 @@ class CustomerSheetTest {
     @Test
     void itHoldsNoWordsOfStatisticsAndFitsOnAPage() {
         var text = text(new SheetWords(Optional.of("Take the actuator with it."), Optional.of("Plates worn."), Optional.empty(),
-                List.of("renew-pto-pack-filter"), Optional.empty(), Optional.empty()));
+                List.of("renew-pto-pack-filter"), Optional.empty(), Optional.empty(), Optional.empty()));
         assertFalse(STATISTICS.matcher(text).find(), text);
         assertTrue(text.lines().count() <= LINES_OF_A_PAGE, () -> text.lines().count() + " lines");
     }
@@ -95,13 +96,13 @@ class CustomerSheetTest {
     void theAdviceIsAPersonsAndNothingStandsThereByItself() {
         assertTrue(flat(SheetWords.none()).contains("What we advise, and why: ______"));
         assertTrue(flat(new SheetWords(Optional.of("Leave it."), Optional.empty(), Optional.empty(), List.of(), Optional.empty(),
-                Optional.empty())).contains("What we advise, and why: Leave it."));
+                Optional.empty(), Optional.empty())).contains("What we advise, and why: Leave it."));
     }
 
     @Test
     void whatWasDeclinedIsNotOfferedAgainAndKeepsItsRisk() {
         var text = flat(new SheetWords(Optional.empty(), Optional.empty(), Optional.empty(), List.of("renew-pto-actuator"),
-                Optional.empty(), Optional.empty()));
+                Optional.empty(), Optional.empty(), Optional.empty()));
         var declined = text.substring(text.indexOf("Declined by you"));
         assertTrue(declined.contains("if it must come apart again 3131.00"), text);
         assertTrue(declined.contains("4 of about 42"), text);
@@ -111,7 +112,7 @@ class CustomerSheetTest {
     @Test
     void whatPeoplePutInIsEscapedAndThePictureIsInTheFile() {
         var words = new SheetWords(Optional.of("<script>alert(1)</script>"), Optional.empty(), Optional.of(new Picture("given",
-                "Step in the bore")), List.of(), Optional.empty(), Optional.empty());
+                "Step in the bore")), List.of(), Optional.empty(), Optional.empty(), Optional.empty());
         var html = new HtmlRenderer(target -> Optional.empty(), file -> Optional.of("data:image/png;base64,AAAA"))
                 .renderOnePage(CustomerSheet.of(library, adding, words));
         assertFalse(html.contains("<script>"), html);
@@ -133,7 +134,7 @@ class CustomerSheetTest {
     void aRevisedSheetSaysWhatChanged() {
         var first = new EarlierSheet(LocalDate.of(2026, 11, 20), "lorry-21", List.of("renew-pto-actuator"),
                 new BigDecimal("2065.69"), "EUR", LocalDate.of(2026, 11, 27));
-        var text = flat(new SheetWords(Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.of(first),
+        var text = flat(new SheetWords(Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), Optional.of(first),
                 Optional.of(new BigDecimal("1022.96"))));
         assertTrue(text.contains("What changed against the sheet of 2026-11-20"), text);
         assertTrue(text.contains("Came in: Renew the clutch pack of the power take-off"), text);
@@ -167,5 +168,41 @@ class CustomerSheetTest {
         var drawing = CostDrawing.of(one, 80, "");
         assertTrue(drawing.description().contains("Renewing costs more, however often it fails"), drawing.description());
         assertFalse(drawing.svg().contains("NaN"), drawing.svg());
+    }
+
+    @Test
+    void anotherDayUntilWhichPricesHoldStandsOnIt() {
+        var text = flat(new SheetWords(Optional.empty(), Optional.empty(), Optional.empty(), List.of(),
+                Optional.of(LocalDate.of(2026, 12, 5)), Optional.empty(), Optional.empty()));
+        assertTrue(text.contains("Valid until: 2026-12-05"), text);
+    }
+
+    /** The extra 404.16 now, of which a test at 40 that finds 90 of a hundred and blames 5 saves some where little fails. */
+    @Test
+    void everyWayOutThatIsOpenHasALineOfItsOwn() {
+        var one = adding.proposal("renew-pto-actuator").orElseThrow();
+        assertFalse(CostDrawing.of(one, 80, "EUR").description().contains("test it now"), "no test, no line");
+        var drawing = CostDrawing.of(one.with(Figure.TEST, new BigDecimal("40")).with(Figure.TEST_FINDS, new BigDecimal("90"))
+                .with(Figure.TEST_BLAMES, new BigDecimal("5")).with(Figure.EYE_FINDS, new BigDecimal("60")), 80, "EUR");
+        for (var words : List.of("Heavy line: leave it", "thin line: renew it now", "Long dashes: test it now and decide",
+                "dots: have it on the shelf and decide on sight")) {
+            assertTrue(drawing.description().contains(words), drawing.description());
+        }
+        var rings = drawing.shapes().stream().filter(Shape.Ring.class::isInstance).count();
+        assertEquals(4, rings);
+    }
+
+    @Test
+    void wordsAtTheEndsOfLinesDoNotLieOnEachOther() {
+        var one = adding.proposal("renew-pto-actuator").orElseThrow().with(Figure.TEST_FINDS, new BigDecimal("100"))
+                .with(Figure.TEST_BLAMES, new BigDecimal("100")).with(Figure.EYE_FINDS, new BigDecimal("100"))
+                .with(Figure.EYE_BLAMES, new BigDecimal("100"));
+        var ends = List.of("leave it", "renew it now", "test and decide", "decide on sight");
+        var places = CostDrawing.of(one, 80, "EUR").shapes().stream().filter(Shape.Label.class::isInstance)
+                .map(Shape.Label.class::cast).filter(label -> ends.contains(label.text())).map(Shape.Label::y).sorted().toList();
+        assertEquals(4, places.size());
+        for (int i = 1; i < places.size(); i++) {
+            assertTrue(places.get(i) - places.get(i - 1) >= 12, places::toString);
+        }
     }
 }

@@ -18,6 +18,8 @@ public final class Ids {
     public static final String DIAGNOSE_VIEW = BUNDLE + ".diagnose";
     /** View: torques, wrenches and sequences. */
     public static final String TORQUE_VIEW = BUNDLE + ".torque";
+    /** View: what is worth adding while a machine is open. */
+    public static final String ADDING_VIEW = BUNDLE + ".adding";
     /** View: one plan for all that is to be done. */
     public static final String PLAN_VIEW = BUNDLE + ".plan";
     /** View: the jobs of the shop. */

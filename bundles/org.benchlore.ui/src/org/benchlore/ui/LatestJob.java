@@ -2,10 +2,12 @@
 package org.benchlore.ui;
 
 import java.util.function.BiConsumer;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 
@@ -18,7 +20,7 @@ import org.eclipse.core.runtime.jobs.Job;
  */
 public final class LatestJob<Q, A> extends Job {
 
-    private final Function<Q, A> work;
+    private final BiFunction<Q, IProgressMonitor, A> work;
     private final WindowThread window;
     private final BiConsumer<Q, A> done;
     private volatile Q latest;
@@ -32,6 +34,18 @@ public final class LatestJob<Q, A> extends Job {
      * @param done is told question and answer on the window's thread
      */
     public LatestJob(String name, Function<Q, A> work, WindowThread window, BiConsumer<Q, A> done) {
+        this(name, (question, monitor) -> work.apply(question), window, done);
+    }
+
+    /**
+     * Makes a job that waits for a question and stops early where the question is dropped.
+     *
+     * @param name what it does, in words
+     * @param work answers a question on the job's thread, or throws OperationCanceledException
+     * @param window where the answer is handed on
+     * @param done is told question and answer on the window's thread
+     */
+    public LatestJob(String name, BiFunction<Q, IProgressMonitor, A> work, WindowThread window, BiConsumer<Q, A> done) {
         super(name);
         this.work = work;
         this.window = window;
@@ -65,8 +79,10 @@ public final class LatestJob<Q, A> extends Job {
             return Status.OK_STATUS;
         }
         try {
-            var answer = work.apply(question);
+            var answer = work.apply(question, monitor);
             window.run(() -> handOn(question, answer));
+        } catch (OperationCanceledException e) {
+            return Status.CANCEL_STATUS;
         } catch (RuntimeException e) {
             if (question == latest) {
                 Failures.log(getName(), e);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.benchlore.model.Address;
 import org.benchlore.model.Answer;
@@ -16,11 +17,14 @@ import org.benchlore.model.Component;
 import org.benchlore.model.JobRecord;
 import org.benchlore.model.Kind;
 import org.benchlore.model.Offer;
+import org.benchlore.model.PartNeed;
+import org.benchlore.model.PartUse;
 import org.benchlore.model.Procedure;
 import org.benchlore.store.Library;
 import org.benchlore.store.KindFacts;
 import org.benchlore.store.Row;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 
 /** Finds declined offers whose work had to be done, or whose component failed, on a later job of the same unit. */
 public final class DeclinedWork {
@@ -94,19 +98,39 @@ public final class DeclinedWork {
                 .filter(components::contains).map(component -> Why.SAME_CAUSE);
     }
 
-    /** The component of the offered work, and what is in it. */
+    /**
+     * The component of the offered work, and what is in it as far as the work always renews it: a new impeller does not make
+     * up for the seal of the same pump.
+     */
     private Set<Address> components(Offer offer) {
         var components = new HashSet<Address>();
         library.resolve(offer.getProcedure()).filter(Procedure.class::isInstance).map(Procedure.class::cast)
-                .flatMap(procedure -> library.resolve(procedure.getComponent())).ifPresent(component -> {
-                    library.addressOf(component).ifPresent(components::add);
-                    component.eAllContents().forEachRemaining(inner -> {
-                        if (inner instanceof Component) {
-                            library.addressOf(inner).ifPresent(components::add);
-                        }
-                    });
-                });
+                .ifPresent(procedure -> library.resolve(procedure.getComponent()).ifPresent(whole -> {
+                    library.addressOf(whole).ifPresent(components::add);
+                    renewed(procedure).filter(inner -> EcoreUtil.isAncestor(whole, inner)).flatMap(DeclinedWork::whole)
+                            .flatMap(inner -> library.addressOf(inner).stream()).forEach(components::add);
+                }));
         return components;
+    }
+
+    private Stream<Component> renewed(Procedure procedure) {
+        return all(procedure, PartUse.class).filter(use -> use.getNeed() == PartNeed.ALWAYS)
+                .flatMap(use -> library.resolve(use.getComponent()).stream()).filter(Component.class::isInstance)
+                .map(Component.class::cast);
+    }
+
+    private static Stream<Component> whole(Component component) {
+        return Stream.concat(Stream.of(component), all(component, Component.class));
+    }
+
+    private static <T> Stream<T> all(EObject element, Class<T> type) {
+        var all = new ArrayList<T>();
+        element.eAllContents().forEachRemaining(inner -> {
+            if (type.isInstance(inner)) {
+                all.add(type.cast(inner));
+            }
+        });
+        return all.stream();
     }
 
     private String words(Offer offer) {

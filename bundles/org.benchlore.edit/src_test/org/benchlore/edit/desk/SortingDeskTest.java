@@ -127,6 +127,24 @@ class SortingDeskTest {
                 desk().declinedThatFailed().stream().map(DeclinedWork.Case::why).toList());
     }
 
+    /**
+     * Declined: renewing the clutch pack, said in the procedure to be work on the whole unit. It always renews the pack and the
+     * output seal, and the end ring only if it is found bad; the input gear is in the unit, too, but no part of the work.
+     */
+    @ParameterizedTest
+    @CsvSource({"pto-unit,true", "pto-clutch-pack,true", "pto-friction-plates,true", "pto-input-gear,false",
+        "pto-end-ring-place,true", "pto-output-bearings,false"})
+    void onlyWhatTheDeclinedWorkWouldHaveRenewedIsFound(String renewed, boolean isFound) throws IOException {
+        var procedure = "procedures/renew-pto-clutch-pack.xmi";
+        var text = demo.text(procedure).replaceFirst("(<component\\s+href=\"[^#]+#)[a-z0-9-]+", "$1pto-unit");
+        Files.writeString(demo.root().resolve(procedure), text);
+        job("job-2026-first-aaaa", "2026-02-01", "<unit href=\"../../units/lorry-21.xmi#lorry-21\"/><offers answer=\"DECLINED\">"
+                + "<procedure href=\"../../procedures/renew-pto-clutch-pack.xmi#renew-pto-clutch-pack\"/></offers>");
+        later("lorry-21", "2026-05-20", done("read-codes", component("renewed", renewed)), "");
+        assertEquals(isFound, desk().declinedThatFailed().stream().anyMatch(one -> one.offered().id().contains("first")
+                && one.why() == Why.SAME_COMPONENT));
+    }
+
     private static String component(String procedure) {
         var matcher = java.util.regex.Pattern.compile("<component\\s+href=\"[^#]+#([a-z0-9-]+)\"").matcher(procedure);
         assertTrue(matcher.find());

@@ -4,16 +4,20 @@ package org.benchlore.page.drawing;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 
 import org.benchlore.evidence.CountWords;
+import org.benchlore.page.Labels;
 import org.benchlore.plan.adding.Figure;
 import org.benchlore.plan.adding.Proposal;
 
 /**
- * Draws what leaving and renewing come to for a job, over how often one that is left in brings the unit back. Leaving is a
- * heavy rising line, renewing a thin level one; where they cross renewing begins to pay. A bar on the axis shows between
- * which figures it lies as far as is known, a ring on each line the best figure. Told apart by line and word, not by colour.
+ * Draws what each way out comes to for a job, over how often one that is left in brings the unit back: leaving is a heavy
+ * rising line, renewing a thin one, testing long dashes, deciding on sight dots. Where leaving and renewing cross renewing
+ * begins to pay. A bar on the axis shows between which figures it lies as far as is known, a ring on each line the best
+ * figure. Told apart by line and word, not by colour.
  */
 public final class CostDrawing {
 
@@ -23,29 +27,23 @@ public final class CostDrawing {
     private static final double HIGH = 190;
     private static final double TYPE = 12;
     private static final double LEADING = 16;
-    private static final double HEAVY = 3;
     private static final double ROOM = 1.6;
     private static final double LEAST = 0.02;
     private static final int MARKS = 4;
 
     private final Proposal one;
-    private final double apart;
-    private final double extra;
-    private final double trouble;
+    private final List<CostLine> lines;
     private final double most;
     private final double dearest;
     private final List<Shape> shapes = new ArrayList<>();
 
     private CostDrawing(Proposal one) {
         this.one = one;
-        var sum = one.assumptions().customer();
-        this.apart = sum.apartLater().doubleValue();
-        this.extra = sum.extra().doubleValue();
-        this.trouble = one.assumptions().value(Figure.TROUBLE).doubleValue() / 100;
+        this.lines = CostLine.of(one);
         double from = one.decision().customer().breakEven().orElse(LEAST);
         double known = one.assumptions().value(Figure.COMES_BACK).doubleValue() / 100;
         this.most = Math.min(1, ROOM * Math.max(LEAST, Math.max(from, known)));
-        this.dearest = 1.1 * Math.max(1, Math.max(most * apart, extra + trouble * apart));
+        this.dearest = 1.1 * Math.max(1, lines.stream().mapToDouble(line -> Math.max(line.never(), line.at(most))).max().orElse(1));
     }
 
     /**
@@ -62,10 +60,8 @@ public final class CostDrawing {
 
     private Drawing draw(double surePercent, String currency) {
         axes(currency);
-        shapes.add(new Shape.Line(x(0), y(0), x(most), y(most * apart), HEAVY));
-        shapes.add(new Shape.Line(x(0), y(renewed()), x(most), y(renewed()), 1));
-        label(x(most) + 8, y(most * apart), "leave it");
-        label(x(most) + 8, y(renewed()), "renew it now");
+        lines.forEach(line -> shapes.addAll(line.strokes(x(0), y(line.never()), x(most), y(line.at(most)))));
+        labels();
         var from = one.decision().customer().breakEven();
         from.ifPresent(at -> shapes.add(new Shape.Dash(x(at), y(0), x(at), y(dearest))));
         if (one.assumptions().find(Figure.COMES_BACK).isPresent()) {
@@ -80,6 +76,15 @@ public final class CostDrawing {
         return new Drawing(LEFT + WIDE + 120, line + 8, "What it comes to for a job: " + one.title(), String.join(" ", words), shapes);
     }
 
+    /** The ends of lines that lie close together have their words one below the other. */
+    private void labels() {
+        double free = -LEADING;
+        for (var line : lines.stream().sorted(Comparator.comparing((CostLine it) -> it.at(most)).reversed()).toList()) {
+            free = Math.max(free + LEADING, y(line.at(most)));
+            label(x(most) + 8, free, line.label());
+        }
+    }
+
     private void known(double surePercent) {
         double best = one.assumptions().value(Figure.COMES_BACK).doubleValue() / 100;
         boolean byHand = one.assumptions().find(Figure.COMES_BACK).orElseThrow().byHand();
@@ -87,8 +92,7 @@ public final class CostDrawing {
             var band = one.known().findings().comeback().band(surePercent);
             shapes.add(new Shape.Line(x(Math.min(most, band.low())), y(0), x(Math.min(most, band.high())), y(0), 7));
         }
-        shapes.add(new Shape.Ring(x(best), y(best * apart), 5, 2));
-        shapes.add(new Shape.Ring(x(best), y(renewed()), 5, 2));
+        lines.forEach(line -> shapes.add(new Shape.Ring(x(best), y(line.at(best)), 5, 2)));
     }
 
     private void axes(String currency) {
@@ -108,19 +112,18 @@ public final class CostDrawing {
     }
 
     private List<String> description() {
-        var lines = new ArrayList<String>();
-        lines.add("Heavy line: leave it. Thin line: renew it now.");
+        var said = new ArrayList<String>();
+        for (int i = 0; i < lines.size(); i += 2) {
+            said.add(Labels.capital(lines.subList(i, Math.min(lines.size(), i + 2)).stream().map(CostLine::words)
+                    .collect(Collectors.joining("; "))) + ".");
+        }
         var from = one.decision().customer().breakEven();
-        lines.add(from.isPresent() ? "Dashed line: from " + CountWords.oneIn(from.getAsDouble()) + " on renewing pays."
+        said.add(from.isPresent() ? "Dashed upright line: from " + CountWords.oneIn(from.getAsDouble()) + " on renewing pays."
                 : "Renewing costs more, however often it fails.");
-        lines.add(one.assumptions().find(Figure.COMES_BACK).isPresent() ? "Rings: " + CountWords.oneIn(one.assumptions()
+        said.add(one.assumptions().find(Figure.COMES_BACK).isPresent() ? "Rings: " + CountWords.oneIn(one.assumptions()
                 .value(Figure.COMES_BACK).doubleValue() / 100) + ", as far as is known; the bar says between what."
                 : "Nothing is recorded, so there is no mark for how often.");
-        return lines;
-    }
-
-    private double renewed() {
-        return extra + trouble * apart;
+        return said;
     }
 
     private void label(double x, double y, String text) {

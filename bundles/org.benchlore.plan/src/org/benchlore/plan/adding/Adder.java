@@ -18,6 +18,8 @@ import org.benchlore.plan.PlanRequest;
 import org.benchlore.plan.Planner;
 import org.benchlore.plan.search.PlanException;
 import org.benchlore.store.Library;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.NullProgressMonitor;
 
 /** Says what is worth adding while a machine is open. The same library and request give the same answer. */
 public final class Adder {
@@ -52,6 +54,22 @@ public final class Adder {
      * @throws PlanException if an id is unknown, or no plan can be made and no note speaks, in one plain sentence
      */
     public Adding adding(PlanRequest request, OptionalInt keepYears, CountingRules rules) throws PlanException {
+        return adding(request, keepYears, rules, new NullProgressMonitor());
+    }
+
+    /**
+     * Finds what may be worth adding, idea by idea.
+     *
+     * @param request the plan it would be added to
+     * @param keepYears years the unit will be kept; empty for what its page says
+     * @param rules how the shop counts
+     * @param monitor shows progress by ideas; may cancel
+     * @return the answer; where no plan can be made, what notes say alone
+     * @throws PlanException if an id is unknown, or no plan can be made and no note speaks, in one plain sentence
+     * @throws org.eclipse.core.runtime.OperationCanceledException if it was cancelled
+     */
+    public Adding adding(PlanRequest request, OptionalInt keepYears, CountingRules rules, IProgressMonitor monitor)
+            throws PlanException {
         var subject = subject(request, keepYears);
         for (var id : request.procedures()) {
             if (library.top(id).filter(Procedure.class::isInstance).isEmpty()) {
@@ -61,9 +79,9 @@ public final class Adder {
         }
         try {
             var plan = Optional.of(planner.plan(request));
-            return new Search(library, planner, evidence, rules, subject, plan).answer(List.of());
+            return new Search(library, planner, evidence, rules, subject, plan).answer(List.of(), monitor);
         } catch (PlanException e) {
-            return withoutPlan(subject, rules, e);
+            return withoutPlan(subject, rules, e, monitor);
         }
     }
 
@@ -99,10 +117,11 @@ public final class Adder {
                 request.fixedLabour())).price().total();
     }
 
-    private Adding withoutPlan(Search.Subject subject, CountingRules rules, PlanException why) throws PlanException {
+    private Adding withoutPlan(Search.Subject subject, CountingRules rules, PlanException why, IProgressMonitor monitor)
+            throws PlanException {
         var remarks = new ArrayList<String>();
         remarks.add("No plan can be made, so only what notes give is shown: " + why.getMessage());
-        var answer = new Search(library, planner, evidence, rules, subject, Optional.<Plan>empty()).answer(remarks);
+        var answer = new Search(library, planner, evidence, rules, subject, Optional.<Plan>empty()).answer(remarks, monitor);
         if (answer.proposals().isEmpty()) {
             throw why;
         }

@@ -32,14 +32,22 @@ final class Besides {
         this.planner = planner;
     }
 
+    /** A cause and the procedure that proves it. */
+    private record Proof(Cause cause, Procedure check) {
+    }
+
     /** The check that proves the cause a note names, else the first that proves a cause of the component. */
     Optional<Procedure> check(Idea idea) {
+        return proof(idea).map(Proof::check);
+    }
+
+    private Optional<Proof> proof(Idea idea) {
         var causes = new ArrayList<EObject>();
         idea.notes().stream().map(FieldNote::getCause).filter(it -> it != null).forEach(causes::add);
         idea.component().ifPresent(it -> causes.addAll(it.getCauses()));
         return causes.stream().map(library::resolve).flatMap(Optional::stream).filter(Cause.class::isInstance)
-                .map(Cause.class::cast).map(Cause::getCheck).filter(it -> it != null).map(library::resolve)
-                .flatMap(Optional::stream).filter(Procedure.class::isInstance).map(Procedure.class::cast).findFirst();
+                .map(Cause.class::cast).filter(it -> it.getCheck() != null).flatMap(it -> library.resolve(it.getCheck())
+                        .filter(Procedure.class::isInstance).map(check -> new Proof(it, (Procedure) check)).stream()).findFirst();
     }
 
     /** Finding out with the later job, testing now, and what is ruined. */
@@ -51,11 +59,26 @@ final class Besides {
             found = found.and(Figure.FINDING, more(apart, check.get().getId()).orElse(BigDecimal.ZERO), title + " with that job");
             var now = more(without, check.get().getId());
             found = now.isPresent() ? found.and(Figure.TEST, now.get(), title + " with this job") : found;
+            found = telling(found, proof(idea).orElseThrow().cause());
         }
         found = ruins(found, idea, apart);
         var often = found.value(Figure.RUINS_OFTEN).movePointLeft(2);
         return found.and(Figure.SHOP_BESIDE, net(found.value(Figure.FINDING).add(found.value(Figure.RUINS).multiply(often)), apart),
                 "the customer's, without tax");
+    }
+
+    /** How well the check tells, where somebody has written it down beside the cause. */
+    private static Assumptions telling(Assumptions figures, Cause cause) {
+        if (cause.getCheckFinds() == null) {
+            return figures;
+        }
+        var with = figures.and(Figure.TEST_FINDS, percent(cause.getCheckFinds()), "the machine's page, beside the cause");
+        return cause.getCheckBlames() == null ? with.and(Figure.TEST_BLAMES, BigDecimal.ZERO, "taken as none: nobody has written it down")
+                : with.and(Figure.TEST_BLAMES, percent(cause.getCheckBlames()), "the machine's page, beside the cause");
+    }
+
+    private static BigDecimal percent(BigDecimal written) {
+        return written.min(BigDecimal.valueOf(100));
     }
 
     private static BigDecimal net(BigDecimal gross, Plan plan) {
@@ -71,11 +94,15 @@ final class Besides {
                 var cost = renewing(component.get(), apart).or(() -> part(component.get()))
                         .orElse(BigDecimal.ZERO);
                 result = result.and(Figure.RUINS, result.value(Figure.RUINS).add(cost), "renewing '"
-                        + component.get().getTitle() + "' with that job").and(Figure.RUINS_OFTEN, BigDecimal.valueOf(100),
-                        "taken as every time: nobody has written down how often");
+                        + component.get().getTitle() + "' with that job");
             }
         }
-        return result;
+        return result.find(Figure.RUINS).isEmpty() ? result : often(result, idea.component().map(Component::getRuinsPercent));
+    }
+
+    private static Assumptions often(Assumptions figures, Optional<BigDecimal> written) {
+        return written.isPresent() ? figures.and(Figure.RUINS_OFTEN, percent(written.get()), "the machine's page, beside the component")
+                : figures.and(Figure.RUINS_OFTEN, BigDecimal.valueOf(100), "taken as every time: nobody has written down how often");
     }
 
     /** The cheapest procedure that renews it or the assembly it is in, done with that job. */

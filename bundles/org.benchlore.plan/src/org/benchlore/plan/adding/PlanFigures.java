@@ -57,6 +57,22 @@ final class PlanFigures {
                 .and(Figure.SHOP_AGAIN, price.net(), own + ", without tax");
     }
 
+    /**
+     * The sums where no accesses are written down: a whole job's hours hold strip and refit, so a note's own minutes go before
+     * them. Parts and supplies are the plans'.
+     */
+    Assumptions noted(NoteFigures.Labour labour) {
+        var more = goods(with).subtract(goods(without));
+        var figures = assumptions().and(Figure.EXTRA, gross(with, labour.extra().add(more)), labour.from())
+                .and(Figure.SHOP_EXTRA, labour.extra().add(more), labour.from() + ", without tax");
+        return labour.alone().map(alone -> figures.and(Figure.LABOUR, gross(apart, alone), labour.from())
+                .and(Figure.SHOP_AGAIN, alone.add(goods(apart)), labour.from() + ", without tax")).orElse(figures);
+    }
+
+    private static BigDecimal goods(Plan plan) {
+        return sum(plan.price().parts()).add(sum(plan.price().supplies()));
+    }
+
     /** Accesses opened besides, each with its price with tax. */
     Map<String, BigDecimal> openings() {
         var more = new ArrayList<>(with.opened());

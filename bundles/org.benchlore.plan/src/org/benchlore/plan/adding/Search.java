@@ -29,6 +29,8 @@ import org.benchlore.plan.PlanRequest;
 import org.benchlore.plan.Planner;
 import org.benchlore.plan.search.PlanException;
 import org.benchlore.store.Library;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.SubMonitor;
 
 /** Finds what is worth adding to a plan, with every figure; makes one answer and is thrown away. */
 final class Search {
@@ -70,13 +72,16 @@ final class Search {
     record Subject(PlanRequest request, Machine machine, Optional<Unit> unit, Optional<LocalDate> keptUntil) {
     }
 
-    Adding answer(List<String> remarks) {
+    Adding answer(List<String> remarks, IProgressMonitor monitor) {
         plan.ifPresent(this::renewedBy);
         var found = new ArrayList<Proposal>();
         var doing = new HashSet<>(request.procedures());
         doing.addAll(request.done());
-        for (var idea : new Ideas(library, machine, doing, taken()).all()) {
+        var ideas = new Ideas(library, machine, doing, taken()).all();
+        var progress = SubMonitor.convert(monitor, ideas.size());
+        for (var idea : ideas) {
             proposal(idea).ifPresent(found::add);
+            progress.split(1);
         }
         var sorted = Ranking.sorted(found);
         var said = new ArrayList<>(remarks);
@@ -143,13 +148,28 @@ final class Search {
             if (idea.notes().isEmpty() && !figures.isCheaplyReached() && !isSuspect(idea, speaks)) {
                 return Optional.empty();
             }
-            var besides = new Besides(library, planner);
-            var assumptions = besides.add(figures.assumptions(), idea, plan.get(), apart);
+            if (isTimedByNoteOnly(idea)) {
+                return Optional.of(timed(idea, speaks, figures, apart));
+            }
+            var assumptions = new Besides(library, planner).add(figures.assumptions(), idea, plan.get(), apart);
             return Optional.of(proposal(idea, speaks, Proposal.Basis.PLANS, figures.extraMinutes(),
                     apart.times().minutes().usual(), figures.openings(), assumptions));
         } catch (PlanException e) {
             return Optional.empty();
         }
+    }
+
+    /** Without accesses two whole jobs share nothing in the plan; a note that gives minutes knows what they share. */
+    private boolean isTimedByNoteOnly(Idea idea) {
+        return plan.orElseThrow().problem().accesses().isEmpty() && idea.addition().map(it -> it.getExtra()).isPresent();
+    }
+
+    private Proposal timed(Idea idea, Idea.Speaks speaks, PlanFigures figures, Plan apart) {
+        var addition = idea.addition().orElseThrow();
+        var labour = new NoteFigures(library, new LabourRates(shop, request.today()), shop).labour(idea);
+        var assumptions = new Besides(library, planner).add(figures.noted(labour), idea, plan.orElseThrow(), apart);
+        return proposal(idea, speaks, Proposal.Basis.NOTE, NoteFigures.minutes(addition.getExtra()), addition.getAlone() == null
+                ? apart.times().minutes().usual() : NoteFigures.minutes(addition.getAlone()), figures.openings(), assumptions);
     }
 
     /** In one chain with what is renewed, and it brought a unit back before. */
@@ -192,7 +212,9 @@ final class Search {
 
     /** What the unit is worth, what a comeback costs the shop, and the chances. */
     private Assumptions common(Assumptions figures, Known known) {
-        var all = figures.and(Figure.DAY_OUT, BigDecimal.ZERO, "not written down");
+        var day = unit.map(Unit::getDayOut);
+        var all = day.isPresent() ? figures.and(Figure.DAY_OUT, day.get().value(), "the unit's page")
+                : figures.and(Figure.DAY_OUT, BigDecimal.ZERO, "not written down");
         if (machine.getValueNow() != null) {
             all = all.and(Figure.UNIT_VALUE, machine.getValueNow().value(), "the machine's page");
         }

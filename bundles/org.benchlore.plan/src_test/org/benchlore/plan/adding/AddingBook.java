@@ -17,6 +17,7 @@ import org.benchlore.plan.PlanRequest;
 import org.benchlore.plan.Planner;
 import org.benchlore.plan.search.PlanException;
 import org.benchlore.store.Library;
+import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.NullProgressMonitor;
 
 /** A copy of the demonstration library to which files may be added, and what is worth adding on 25 November 2026. */
@@ -61,8 +62,12 @@ final class AddingBook {
     }
 
     Adding adding(PlanRequest request, OptionalInt years) throws Exception {
+        return adding(request, years, new NullProgressMonitor());
+    }
+
+    Adding adding(PlanRequest request, OptionalInt years, IProgressMonitor monitor) throws Exception {
         try (var library = Library.open(folder, cache, new NullProgressMonitor()); var evidence = Evidence.following(library)) {
-            return new Adder(library, new Planner(library), evidence).adding(request, years, CountingRules.usual());
+            return new Adder(library, new Planner(library), evidence).adding(request, years, CountingRules.usual(), monitor);
         }
     }
 

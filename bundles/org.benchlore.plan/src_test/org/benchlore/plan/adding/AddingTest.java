@@ -16,6 +16,8 @@ import java.util.OptionalInt;
 import org.benchlore.evidence.decide.Option;
 import org.benchlore.evidence.decide.Reason;
 import org.benchlore.plan.search.PlanException;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.core.runtime.OperationCanceledException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,6 +29,7 @@ class AddingTest {
     private static final String ACTUATOR = "renew-pto-actuator";
     private static final String FILTER = "renew-pto-pack-filter";
     private static final String PLUG = "addition-4huc";
+    private static final String BEARINGS = "renew-sweeper-fan-bearings";
     private static final String FILTER_FILE = "procedures/renew-pto-pack-filter.xmi";
     private static final String FILTER_NOTE = "notes/2026/note-2026-filter-black-after-burnt-pack-g8mq.xmi";
 
@@ -182,6 +185,48 @@ class AddingTest {
         assertEquals(money("11.01"), one.assumptions().value(Figure.EXTRA));
         assertEquals(money("124.51"), one.assumptions().customer().apartLater());
         assertEquals("2 of about 25 of ours", one.known().words());
+    }
+
+    /**
+     * No accesses are written down for the sweeper, so two whole jobs of 6.5 h share nothing in a plan. The note's 10 min at 84
+     * are 14.00 without tax; the parts are the plans' own.
+     */
+    @Test
+    void whereNoAccessesAreWrittenDownTheNotesMinutesGoBeforeASecondWholeJob() throws Exception {
+        var adding = sweeper("10 min\"\n      alone=\"2 h").adding("sweeper-3", BEARINGS);
+        var one = adding.proposal("renew-sweeper-odd").orElseThrow();
+        assertEquals(List.of(Proposal.Basis.NOTE, 10L, 120L), List.of(one.basis(), one.extra(), one.apart()));
+        var goods = one.assumptions().value(Figure.PARTS).add(one.assumptions().value(Figure.SUPPLIES));
+        assertTrue(one.assumptions().value(Figure.EXTRA).compareTo(goods.add(money("17.00"))) < 0, one.assumptions()::toString);
+        assertEquals(money("203.28"), one.assumptions().value(Figure.LABOUR), "120 min at 84, with 21 %");
+        assertTrue(one.assumptions().find(Figure.EXTRA).orElseThrow().from().contains("no accesses"));
+    }
+
+    @Test
+    void withoutAMinuteForDoingItAloneItsWholeJobStands() throws Exception {
+        var one = sweeper("10 min").adding("sweeper-3", BEARINGS).proposal("renew-sweeper-odd").orElseThrow();
+        assertEquals(10, one.extra());
+        assertTrue(one.apart() >= 390, "6.5 h and what comes with it: " + one.apart());
+        assertEquals("its own plan from the closed machine", one.assumptions().find(Figure.LABOUR).orElseThrow().from());
+    }
+
+    /** A second procedure of the sweeper, and a note that says it can be done with the first. */
+    private AddingBook sweeper(String minutes) throws Exception {
+        return book.with("procedures/" + BEARINGS + ".xmi", "procedures/renew-sweeper-odd.xmi", List.of(
+                Map.entry(BEARINGS, "renew-sweeper-odd"), Map.entry("Renew the bearings of the suction fan", "Renew something odd")))
+                .with(FILTER_NOTE, "notes/2026/note-2026-sweeper-aaaa.xmi", List.of(
+                        Map.entry("note-2026-filter-black-after-burnt-pack-g8mq", "note-2026-sweeper-aaaa"),
+                        Map.entry(FILTER, "renew-sweeper-odd"), Map.entry(PACK, BEARINGS), Map.entry("lorry-14", "sweeper-3"),
+                        Map.entry("dravholm-hl26", "quillfen-s6"), Map.entry("extra=\"45 min\"\n      alone=\"2.5 h",
+                                "extra=\"" + minutes)));
+    }
+
+    @Test
+    void itStopsBetweenTwoIdeasOnceNobodyWaitsForIt() throws Exception {
+        var request = book.request(PACK, List.of(), List.of());
+        var monitor = new NullProgressMonitor();
+        monitor.setCanceled(true);
+        assertThrows(OperationCanceledException.class, () -> book.adding(request, OptionalInt.empty(), monitor));
     }
 
     /** A procedure that needs the arm up and the columns at once cannot be planned; a note still says what to add to it. */

@@ -7,5 +7,5 @@ package org.benchlore.ui.plan;
  * @param id of an access or a procedure
  * @param title what people call it
  */
-record Line(String id, String title) {
+public record Line(String id, String title) {
 }

@@ -48,6 +48,7 @@ final class Messages extends NLS {
     public static String viewFailed;
     public static String work;
     public static String workHint;
+    public static String worthAdding;
     public static String writingCard;
 
     static {

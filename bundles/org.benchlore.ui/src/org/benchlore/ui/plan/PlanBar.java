@@ -14,14 +14,16 @@ final class PlanBar {
 
     private final Button card;
     private final Button job;
+    private final Button worth;
     private final Label said;
 
-    PlanBar(Composite parent, Runnable printCard, Runnable startJob, Runnable startOver) {
+    PlanBar(Composite parent, Runnable printCard, Runnable startJob, Runnable weigh, Runnable startOver) {
         var bar = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
-        GridLayoutFactory.fillDefaults().numColumns(4).margins(4, 4).spacing(6, 0).applyTo(bar);
+        GridLayoutFactory.fillDefaults().numColumns(5).margins(4, 4).spacing(6, 0).applyTo(bar);
         card = button(bar, Messages.printCard, "plan.printCard", printCard);
         job = button(bar, Messages.startJob, "plan.startJob", startJob);
+        worth = button(bar, Messages.worthAdding, "plan.worthAdding", weigh);
         button(bar, Messages.startOver, "plan.startOver", startOver);
         said = new Label(bar, SWT.WRAP);
         said.setData(Ids.WIDGET_ID, "plan.said");
@@ -41,6 +43,7 @@ final class PlanBar {
     void enable(boolean hasPlan) {
         card.setEnabled(hasPlan);
         job.setEnabled(hasPlan);
+        worth.setEnabled(hasPlan);
     }
 
     void say(String sentence) {

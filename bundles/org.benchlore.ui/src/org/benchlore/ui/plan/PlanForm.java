@@ -16,7 +16,7 @@ import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Composite;
 
 /** Where unit and work are picked and ticks say where the machine stands; every change is told at once. */
-final class PlanForm {
+public final class PlanForm {
 
     private static final int USUAL_WIDTH = 300;
 
@@ -30,8 +30,16 @@ final class PlanForm {
     private final Supplier<Optional<Catalogue>> catalogue;
     private volatile String subjectId = "";
 
-    /** Makes it; what is picked goes to {@code change} as a change of what is wanted. */
-    PlanForm(Composite parent, Supplier<Optional<Catalogue>> catalogue, Consumer<UnaryOperator<Wanted>> change) {
+    /**
+     * Makes it.
+     *
+     * @param parent holds it
+     * @param view begins the ids of its widgets, such as {@code plan}
+     * @param catalogue where titles are found
+     * @param change is told what is picked, as a change of what is wanted
+     */
+    public PlanForm(Composite parent, String view, Supplier<Optional<Catalogue>> catalogue,
+            Consumer<UnaryOperator<Wanted>> change) {
         this.catalogue = catalogue;
         scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
         scroll.setExpandHorizontal(true);
@@ -39,16 +47,16 @@ final class PlanForm {
         scroll.setShowFocusedControl(true);
         column = new Composite(scroll, SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(6, 6).spacing(4, 3).applyTo(column);
-        subject = new PickField(column, "plan.subject",
+        subject = new PickField(column, view + ".subject",
                 new PickField.Names(Messages.subject, Messages.subjectHint), true,
                 typed -> find(all -> PickFinder.subjects(all, typed)), this::fit,
                 row -> takeSubject(row, change));
-        work = new PickField(column, "plan.work", new PickField.Names(Messages.work, Messages.workHint), false,
+        work = new PickField(column, view + ".work", new PickField.Names(Messages.work, Messages.workHint), false,
                 typed -> find(all -> PickFinder.work(all, typed, subjectId)), this::fit,
                 row -> change.accept(it -> it.adding(row.id())));
-        picked = new LineTable(column, "plan.picked", Messages.picked, SWT.NONE);
-        open = new LineTable(column, "plan.open", Messages.openAlready, SWT.CHECK);
-        done = new LineTable(column, "plan.done", Messages.doneAlready, SWT.CHECK);
+        picked = new LineTable(column, view + ".picked", Messages.picked, SWT.NONE);
+        open = new LineTable(column, view + ".open", Messages.openAlready, SWT.CHECK);
+        done = new LineTable(column, view + ".done", Messages.doneAlready, SWT.CHECK);
         listen(change);
     }
 
@@ -74,29 +82,41 @@ final class PlanForm {
         return catalogue.get().map(finder).orElse(List.of());
     }
 
+    /** The widget. */
+    public Composite control() {
+        return scroll;
+    }
+
+    /** Where further fields can stand, below its own. */
+    public Composite column() {
+        return column;
+    }
+
     /** Puts the cursor where something is still to be picked. */
-    void focus() {
+    public void focus() {
         (subject.isPicked() ? work : subject).focus();
     }
 
     /** Empties the fields and puts the cursor into the first one. */
-    void clear() {
+    public void clear() {
         subject.keep("");
         subject.focus();
     }
 
-    void show(Wanted wanted, Planned planned) {
+    /** Shows what is picked and what can be ticked. */
+    public void show(Wanted wanted, FormLines lines) {
         subjectId = wanted.subject();
-        subject.keep(planned.subject());
-        boolean resized = picked.show(planned.work(), List.of());
-        resized |= open.show(planned.accesses(), wanted.open());
-        resized |= done.show(planned.doable(), wanted.done());
+        subject.keep(lines.subject());
+        boolean resized = picked.show(lines.work(), List.of());
+        resized |= open.show(lines.accesses(), wanted.open());
+        resized |= done.show(lines.doable(), wanted.done());
         if (resized) {
             fit();
         }
     }
 
-    private void fit() {
+    /** Makes room for what stands in it now. */
+    public void fit() {
         int width = scroll.getClientArea().width;
         scroll.setMinSize(column.computeSize(width > 0 ? width : USUAL_WIDTH, SWT.DEFAULT));
         column.layout(true, true);

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.eclipse.ui.IMemento;
 
 /** Keeps what was picked for the next start. Ids hold no blanks. */
-final class PlanMemory {
+public final class PlanMemory {
 
     private static final String SUBJECT = "subject";
     private static final String WORK = "work";
@@ -18,7 +18,8 @@ final class PlanMemory {
     private PlanMemory() {
     }
 
-    static Wanted read(IMemento memento) {
+    /** Reads what was kept; nothing where nothing was. */
+    public static Wanted read(IMemento memento) {
         return memento == null ? Wanted.NOTHING : new Wanted(Optional.ofNullable(memento.getString(SUBJECT)).orElse(""),
                 ids(memento, WORK), ids(memento, OPEN), ids(memento, DONE));
     }
@@ -28,7 +29,8 @@ final class PlanMemory {
         return Arrays.stream(words.split(" ")).filter(id -> !id.isEmpty()).toList();
     }
 
-    static void write(IMemento memento, Wanted wanted) {
+    /** Keeps what was picked. */
+    public static void write(IMemento memento, Wanted wanted) {
         memento.putString(SUBJECT, wanted.subject());
         memento.putString(WORK, String.join(" ", wanted.work()));
         memento.putString(OPEN, String.join(" ", wanted.open()));

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -21,6 +22,8 @@ import org.benchlore.ui.session.LibrarySession;
 import org.benchlore.ui.session.Opened;
 import org.benchlore.ui.session.SessionEvent;
 import org.benchlore.ui.session.SessionMemory;
+import org.eclipse.core.commands.ParameterizedCommand;
+import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -33,11 +36,14 @@ import org.eclipse.ui.IMemento;
 import org.eclipse.ui.IViewSite;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.commands.ICommandService;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.part.ViewPart;
 
 /** One plan for all that is to be done: unit and work are picked by search, and every change plans again. */
 public final class PlanView extends ViewPart {
 
+    private static final String ADDING = "org.benchlore.ui.adding.this";
     private static final int PAUSE = 120;
     private static final int[] SHARES = {33, 67};
 
@@ -72,10 +78,10 @@ public final class PlanView extends ViewPart {
         job = new LatestJob<>(Messages.planning, PlanWork::of, thread, this::show);
         whole = new WholeWindow(getSite().getPage(), Ids.PLAN_VIEW);
         var sash = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
-        form = new PlanForm(sash, this::catalogue, this::change);
+        form = new PlanForm(sash, "plan", this::catalogue, this::change);
         var right = new Composite(sash, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(right);
-        bar = new PlanBar(right, this::printCard, this::startJob, this::startOver);
+        bar = new PlanBar(right, this::printCard, this::startJob, this::weigh, this::startOver);
         result = new PlanResult(right, memory.zoom(), this::open);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(result.control());
         sash.setWeights(SHARES);
@@ -114,7 +120,7 @@ public final class PlanView extends ViewPart {
 
     private void show(Question question, Planned planned) {
         shown = Optional.of(planned);
-        form.show(question.wanted(), planned);
+        form.show(question.wanted(), planned.lines());
         bar.enable(planned.plan().isPresent());
         result.show(planned);
     }
@@ -162,6 +168,18 @@ public final class PlanView extends ViewPart {
     private void startJob() {
         session.current().ifPresent(opened -> shown.flatMap(Planned::plan).ifPresent(plan ->
                 new JobStarter(getSite().getWorkbenchWindow(), opened, bar::say, this::open).start(plan)));
+    }
+
+    /** By its command, since that view knows this one. */
+    private void weigh() {
+        var command = getSite().getService(ICommandService.class).getCommand(ADDING);
+        var filled = ParameterizedCommand.generateCommand(command, Map.of("unit", wanted.subject(), "procedures",
+                String.join(",", wanted.work()), "open", String.join(",", wanted.open()), "done", String.join(",", wanted.done())));
+        try {
+            getSite().getService(IHandlerService.class).executeCommand(filled, null);
+        } catch (CommandException e) {
+            Failures.show(Messages.viewFailed, e.getMessage(), e);
+        }
     }
 
     private void startOver() {

@@ -19,21 +19,24 @@ import org.benchlore.store.Catalogue;
  * @param open ids of accesses that are open already
  * @param done ids of procedures that are done
  */
-record Wanted(String subject, List<String> work, List<String> open, List<String> done) {
+public record Wanted(String subject, List<String> work, List<String> open, List<String> done) {
 
-    static final Wanted NOTHING = new Wanted("", List.of(), List.of(), List.of());
+    /** Nothing is picked. */
+    public static final Wanted NOTHING = new Wanted("", List.of(), List.of(), List.of());
     private static final Set<Kind> SUBJECTS = Set.of(Kind.UNIT, Kind.MACHINE);
 
-    static boolean isSubject(Kind kind) {
+    /** Whether something can be planned for an element of this kind. */
+    public static boolean isSubject(Kind kind) {
         return SUBJECTS.contains(kind);
     }
 
     /** Another unit or machine stands closed, as far as anybody has said. */
-    Wanted on(String other) {
+    public Wanted on(String other) {
         return other.equals(subject) ? this : new Wanted(other, work, List.of(), List.of());
     }
 
-    Wanted adding(String procedure) {
+    /** With one more procedure. */
+    public Wanted adding(String procedure) {
         return new Wanted(subject, with(work, procedure), open, without(done, procedure));
     }
 
@@ -50,7 +53,7 @@ record Wanted(String subject, List<String> work, List<String> open, List<String>
     }
 
     /** What is left of it in a library that may not know all. */
-    Wanted knownTo(Catalogue catalogue) {
+    public Wanted knownTo(Catalogue catalogue) {
         boolean known = is(catalogue, subject, SUBJECTS);
         return new Wanted(known ? subject : "", procedures(catalogue, work), known ? open : List.of(),
                 procedures(catalogue, done));
@@ -65,11 +68,12 @@ record Wanted(String subject, List<String> work, List<String> open, List<String>
     }
 
     /** Whether there is anything to plan: work, or a machine that does not stay open. */
-    boolean isEnough() {
+    public boolean isEnough() {
         return !subject.isEmpty() && !(work.isEmpty() && open.isEmpty());
     }
 
-    PlanRequest request(LocalDate today) {
+    /** The plan that is asked for. */
+    public PlanRequest request(LocalDate today) {
         return new PlanRequest(subject, work.stream().filter(id -> !done.contains(id)).toList(), open, done, today,
                 Optional.empty());
     }

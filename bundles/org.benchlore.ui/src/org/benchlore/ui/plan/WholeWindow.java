@@ -1,13 +1,21 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.ui.plan;
 
+import java.util.Arrays;
+import java.util.Set;
+
 import org.benchlore.ui.Ids;
 import org.eclipse.ui.IPartListener2;
+import org.eclipse.ui.IViewReference;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchPartReference;
 
 /** Gives a view the whole window as long as somebody works in it; nobody has to know how to get the window back. */
 public final class WholeWindow implements IPartListener2 {
+
+    /** Views that take the whole window. */
+    private static final Set<String> WIDE = Set.of(Ids.PLAN_VIEW, Ids.ADDING_VIEW, Ids.TORQUE_VIEW,
+            Ids.DIAGNOSE_VIEW);
 
     private final IWorkbenchPage page;
     private final String view;
@@ -30,17 +38,6 @@ public final class WholeWindow implements IPartListener2 {
 
     /** Gives it the window. */
     public void fill() {
-        take();
-        // A view that had the window before gives it back a moment after this one came to the front.
-        page.getWorkbenchWindow().getShell().getDisplay().asyncExec(() -> {
-            if (isFilled && page.getWorkbenchWindow().getActivePage() != null && page.getActivePartReference() != null
-                    && page.getActivePartReference().getId().equals(view)) {
-                take();
-            }
-        });
-    }
-
-    private void take() {
         page.setPartState(page.findViewReference(view), IWorkbenchPage.STATE_MAXIMIZED);
         isFilled = true;
     }
@@ -48,11 +45,17 @@ public final class WholeWindow implements IPartListener2 {
     /** Gives the window back, if it was taken. */
     public void giveBack() {
         var shown = page.findViewReference(view);
-        var part = shown == null ? page.findViewReference(Ids.SEARCH_VIEW) : shown;
+        var part = shown == null ? left() : shown;
         if (isFilled && part != null) {
             page.setPartState(part, IWorkbenchPage.STATE_RESTORED);
         }
         isFilled = false;
+    }
+
+    /** Where the view is closed, its neighbours have the window still. */
+    private IViewReference left() {
+        return Arrays.stream(page.getViewReferences()).filter(one -> page.getPartState(one) == IWorkbenchPage.STATE_MAXIMIZED)
+                .findFirst().orElseGet(() -> page.findViewReference(Ids.SEARCH_VIEW));
     }
 
     private void soon() {
@@ -65,7 +68,12 @@ public final class WholeWindow implements IPartListener2 {
 
     @Override
     public void partActivated(IWorkbenchPartReference reference) {
-        if (isFilled && !reference.getId().equals(view)) {
+        if (reference.getId().equals(view)) {
+            isFilled = isFilled || page.getPartState(reference) == IWorkbenchPage.STATE_MAXIMIZED;
+        } else if (WIDE.contains(reference.getId())) {
+            // The other one takes the window over and gives it back.
+            isFilled = false;
+        } else if (isFilled) {
             soon();
         }
     }

@@ -35,7 +35,7 @@ final class MachineLayouts {
     private static List<Section> component() {
         return List.of(
                 Section.of("", Literals.TITLED__TITLE, Literals.COMPONENT__NAMES, Literals.COMPONENT__SAFETY_CRITICAL),
-                Section.of("within", Literals.COMPONENT__FUNCTIONS, Literals.COMPONENT__RUINS,
+                Section.of("within", Literals.COMPONENT__FUNCTIONS, Literals.COMPONENT__RUINS, Literals.COMPONENT__RUINS_PERCENT,
                         Literals.COMPONENT__PARTS));
     }
 
@@ -44,7 +44,8 @@ final class MachineLayouts {
                 Section.of("", Literals.TITLED__TITLE, Literals.CAUSE__MODE, Literals.CAUSE__FREQUENCY,
                         Literals.CAUSE__CAUSED_BY),
                 Section.of("signs", Literals.CAUSE__SYMPTOMS, Literals.CAUSE__CODES),
-                Section.of("proved", Literals.CAUSE__CHECK, Literals.CAUSE__CHECK_TEXT));
+                Section.of("proved", Literals.CAUSE__CHECK, Literals.CAUSE__CHECK_TEXT, Literals.CAUSE__CHECK_FINDS,
+                        Literals.CAUSE__CHECK_BLAMES));
     }
 
     private static List<Section> access() {
@@ -66,7 +67,7 @@ final class MachineLayouts {
                 Section.of("", Literals.TOP_ELEMENT__TITLE, Literals.UNIT__MACHINE, Literals.UNIT__VARIANT,
                         Literals.UNIT__FLEET_NUMBER, Literals.UNIT__SERIAL),
                 Section.of("meters", Literals.UNIT__METERS),
-                Section.of("kept", Literals.UNIT__BUILT, Literals.UNIT__KEPT_UNTIL, Literals.UNIT__OPTIONS,
+                Section.of("kept", Literals.UNIT__BUILT, Literals.UNIT__KEPT_UNTIL, Literals.UNIT__DAY_OUT, Literals.UNIT__OPTIONS,
                         Literals.UNIT__TEXT));
     }
 
