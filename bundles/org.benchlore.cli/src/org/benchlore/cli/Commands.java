@@ -37,6 +37,8 @@ final class Commands {
                 .addSubcommand(new PlanCommand(desk))
                 .addSubcommand(new AddingCommand(desk))
                 .addSubcommand(new SheetCommand(desk))
+                .addSubcommand(new PackCommand(desk))
+                .addSubcommand(new TakeCommand(desk))
                 .addSubcommand(TorqueCommand.of(desk))
                 .setOut(out).setErr(err)
                 .setParameterExceptionHandler((e, arguments) -> complain(bad(e), Exit.BAD_ARGUMENT))

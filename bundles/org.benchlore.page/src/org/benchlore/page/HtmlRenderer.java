@@ -72,6 +72,25 @@ public final class HtmlRenderer {
         return render(page, HtmlStyle.CSS + HtmlStyle.ONE_PAGE);
     }
 
+    /**
+     * Renders one block, for whoever puts pages of an own making together.
+     *
+     * @param block a block
+     * @return an HTML element
+     */
+    public String block(Block block) {
+        return new HtmlBlocks(addresses, pictures).visit(block);
+    }
+
+    /**
+     * Returns the style that such pages need.
+     *
+     * @return a style sheet for light, dark and paper
+     */
+    public static String style() {
+        return HtmlStyle.CSS;
+    }
+
     private String render(Page page, String style) {
         var html = new StringBuilder(HEAD.formatted(Escape.html(page.title()), style + foot(page)));
         var blocks = new HtmlBlocks(addresses, pictures);

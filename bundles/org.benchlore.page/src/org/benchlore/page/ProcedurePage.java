@@ -46,7 +46,7 @@ final class ProcedurePage implements KindPage {
                 .add("Revision", procedure.getRevision()).add(Texts.STATUS, Labels.of(procedure.getStatus()))
                 .add("Author", links.to(procedure.getAuthor()))
                 .add("Reviewed by", Spans.join(", ", List.of(links.to(procedure.getReviewer()),
-                        Spans.of(procedure.getReviewedOn()))))
+                        Spans.of(procedure.getReviewedIn()), Spans.of(procedure.getReviewedOn()))))
                 .add(Texts.SKILL, Labels.of(procedure.getSkill()))
                 .add("Whole job", Works.time(procedure.getWholeJobUsual(), procedure.getWholeJobBad()));
         sheet.facts(facts);

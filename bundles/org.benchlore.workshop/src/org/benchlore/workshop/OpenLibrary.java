@@ -17,6 +17,9 @@ import org.benchlore.evidence.Evidence;
 import org.benchlore.model.Kind;
 import org.benchlore.model.Shop;
 import org.benchlore.page.DiagnosisPage;
+import org.benchlore.pack.Packing;
+import org.benchlore.pack.learn.Trainings;
+import org.benchlore.pack.take.Taking;
 import org.benchlore.page.Pages;
 import org.benchlore.plan.Planner;
 import org.benchlore.plan.adding.Adder;
@@ -200,6 +203,33 @@ public final class OpenLibrary implements AutoCloseable {
      */
     public ReviewedCopies reviewedCopies() {
         return new ReviewedCopies(library.root().resolve(".benchlore").resolve("reviewed"));
+    }
+
+    /**
+     * Returns what makes packs of it.
+     *
+     * @return the maker, for packs of today
+     */
+    public Packing packing() {
+        return new Packing(library, LocalDate.now());
+    }
+
+    /**
+     * Returns what takes packs into it.
+     *
+     * @return the taking
+     */
+    public Taking taking() {
+        return new Taking(library);
+    }
+
+    /**
+     * Returns what brings the progress of learners into its shop.
+     *
+     * @return the trainings
+     */
+    public Trainings trainings() {
+        return new Trainings(library);
     }
 
     /**

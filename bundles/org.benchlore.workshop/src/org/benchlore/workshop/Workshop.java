@@ -5,10 +5,12 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 
+import org.benchlore.pack.take.Taking;
 import org.benchlore.search.SearchIndex;
 import org.benchlore.store.Library;
 import org.benchlore.store.LibraryException;
 import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.core.runtime.SubMonitor;
 
 /** Makes the program's services and opens libraries with them. One for each process is enough. */
@@ -51,7 +53,9 @@ public final class Workshop {
         var progress = SubMonitor.convert(monitor, 2);
         var library = Library.open(folder, places.cacheOf(folder), progress.split(1));
         if (use == Use.WORK) {
-            library.holdLock();
+            if (library.holdLock()) {
+                recover(library);
+            }
             recent.add(library.root());
         }
         try {
@@ -61,6 +65,18 @@ public final class Workshop {
         } catch (IOException e) {
             library.close();
             throw new LibraryException("The library at " + folder + " cannot be searched: check the free space", e);
+        }
+    }
+
+    /** A pack whose taking was broken off is put back before anybody works in the library. */
+    private static void recover(Library library) throws LibraryException {
+        try {
+            if (Taking.recover(library.root())) {
+                library.refresh(new NullProgressMonitor());
+            }
+        } catch (IOException e) {
+            throw new LibraryException("What an earlier pack left half done in " + library.root()
+                    + " cannot be put back: check the permissions of the folder .benchlore in it", e);
         }
     }
 

@@ -26,7 +26,7 @@ public final class ReviewedText {
 
     /** What a review or a withdrawal writes, and the times, which are compared with jobs by themselves. */
     private static final Set<EStructuralFeature> LEFT_OUT = Set.of(Literals.PROCEDURE__STATUS, Literals.PROCEDURE__REVISION,
-            Literals.PROCEDURE__REVIEWER, Literals.PROCEDURE__REVIEWED_ON, Literals.PROCEDURE__REVIEWED_HASH,
+            Literals.PROCEDURE__REVIEWER, Literals.PROCEDURE__REVIEWED_ON, Literals.PROCEDURE__REVIEWED_HASH, Literals.PROCEDURE__REVIEWED_IN,
             Literals.PROCEDURE__WITHDRAWN_REASON, Literals.PROCEDURE__REPLACED_BY,
             Literals.TOP_ELEMENT__FORMAT_VERSION, Literals.WORK__MINUTES_CHECKED_ON);
 

@@ -17,17 +17,20 @@ final class ReviewIncomplete extends ElementRule {
     ReviewIncomplete() {
         super(new About("review-incomplete", Severity.ERROR,
                 "A reviewed procedure names author, reviewer and day",
-                "Nobody answers for it."));
+                "Nobody answers for it.",
+                "A shop that is named in their place counts too, as packs without names bring it."));
     }
 
     @Override
     public void check(Subject subject, Findings findings) {
         subject.procedure().filter(procedure -> procedure.getStatus() == Status.REVIEWED).ifPresent(procedure -> {
             var missing = new ArrayList<String>();
-            if (procedure.getAuthor() == null) {
+            // A pack from another shop may name no people; then the shop answers for it.
+            boolean isFromElsewhere = procedure.getReviewedIn() != null;
+            if (procedure.getAuthor() == null && !isFromElsewhere) {
                 missing.add("author");
             }
-            if (procedure.getReviewer() == null) {
+            if (procedure.getReviewer() == null && !isFromElsewhere) {
                 missing.add("reviewer");
             }
             if (procedure.getReviewedOn() == null) {
