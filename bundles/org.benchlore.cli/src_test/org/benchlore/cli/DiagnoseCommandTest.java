@@ -82,7 +82,7 @@ class DiagnoseCommandTest {
         var json = JsonParser.parseString(run.out()).getAsJsonObject();
         var first = json.getAsJsonArray("causes").get(0).getAsJsonObject();
         assertEquals("machines/dravholm-hl26.xmi#cause-actuator-sticks", first.get("address").getAsString());
-        assertEquals(3, first.get("cases").getAsInt());
+        assertEquals(4, first.get("cases").getAsInt());
         assertTrue(first.get("chance").getAsDouble() > 0.9);
         assertEquals(5, json.getAsJsonObject("ladder").getAsJsonArray("rungs").size());
         assertEquals("BAD", json.getAsJsonObject("ladder").getAsJsonObject("next").get("state").getAsString());

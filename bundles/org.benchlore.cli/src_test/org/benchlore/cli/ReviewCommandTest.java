@@ -134,7 +134,7 @@ class ReviewCommandTest {
         "review pto-actuator --by oda-brekkan | There is no procedure 'pto-actuator'; 'find TEXT --kind procedure' finds ids",
         "review renew-pto-actuator --by jory-pask | The author cannot review it: have somebody else do it",
         "review renew-pto-actuator --by nobody | There is no 'nobody' in the shop; there are oda-brekkan, jory-pask, tamsin-orle, "
-                + "wim-desselaar, ines-quorn",
+                + "wim-desselaar, ines-quorn, bram-tolvey, sunniva-hale",
         "review --sums --by oda-brekkan | --sums is for what was reviewed before, --by for a review now: give one of them",
         "review read-codes --on yesterday --by oda-brekkan | Invalid value for option '--on': 'yesterday' is no day: "
                 + "write it as 2026-11-25; see 'benchlore review --help'",

@@ -179,9 +179,9 @@ class TorqueCommandTest {
         assertTrue(out.toString().contains("W-2100-1"), out.toString());
         assertTrue(out.toString().contains("too small, it ends at 25 N·m"), out.toString());
         var choices = json("wrench 15 N·m --length 400 --adapter 0" + library).getAsJsonArray("choices");
-        assertEquals(3, choices.size());
-        assertEquals("BELOW_LOWEST_MARK", choices.get(2).getAsJsonObject().get("fit").getAsString());
-        assertEquals(Exit.EMPTY, torque("wrench 900 N·m --length 400 --adapter 0" + library));
+        assertEquals(4, choices.size());
+        assertEquals("BELOW_LOWEST_MARK", choices.get(3).getAsJsonObject().get("fit").getAsString());
+        assertEquals(Exit.EMPTY, torque("wrench 2900 N·m --length 400 --adapter 0" + library));
         assertEquals(Exit.UNREADABLE, torque("wrench 80 N·m --length 400 --adapter 50 --library nowhere"));
     }
 

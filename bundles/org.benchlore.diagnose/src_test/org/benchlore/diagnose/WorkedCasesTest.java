@@ -55,7 +55,8 @@ class WorkedCasesTest {
 
     /**
      * Case 1, the obvious is wrong: what was just renewed or set is looked at again. But the new parts were measured
-     * good, and three of about forty such jobs ended with the old actuator, which with the new pack works elsewhere.
+     * good, and three of about forty such jobs ended with the old actuator, which with the new pack works elsewhere; with
+     * what the other notes and jobs of this machine tell, four of about seventy.
      */
     @Test
     void aTeachInThatFailsAfterTheNewPackPutsTheOldActuatorFirstAndShowsWhy() throws Exception {
@@ -63,7 +64,7 @@ class WorkedCasesTest {
         assertEquals("cause-actuator-sticks", first(answer));
         var actuator = answer.causes().get(0);
         assertTrue(actuator.moves().stream().anyMatch(move -> move.by().contains("old part") && move.isUp()));
-        assertEquals("seen in 3 of about 40 of ours; the book says sometimes", Words.counted(actuator.counted()));
+        assertEquals("seen in 4 of about 70 of ours; the book says sometimes", Words.counted(actuator.counted()));
         assertTrue(actuator.witnesses().stream().anyMatch(one -> one.kind() == Witness.Kind.DOCUMENT
                 && Words.witness(one).equals("the maker knows of it")));
         assertTrue(actuator.witnesses().stream().anyMatch(one -> one.says().contains("3 of about 40")));
@@ -135,16 +136,17 @@ class WorkedCasesTest {
                 .anyMatch(cause -> cause.address().id().equals("cause-fan-wheel-dirty"))));
     }
 
-    /** Case 7, two faults: worn plates do not make a signal jump, and a wet plug does not slow the arm. */
+    /** Case 7, two faults: worn plates do not make a signal jump, and a wet plug does not slow the arm. Many worn plates are on
+     * record and two wet plugs, so the plug is called likely and no more. */
     @Test
     void aSlowArmAndAJumpingSignalAreTwoFaults() throws Exception {
         var answer = ask(LORRY, List.of("Hook arm slows down under load"), List.of("4C22"), null);
         assertEquals(List.of("cause-plates-worn", "cause-position-connector-wet"), answer.together().stream()
                 .map(one -> one.address().id()).sorted().toList());
         assertTrue(chance(answer, "cause-plates-worn") > 0.5);
-        assertTrue(chance(answer, "cause-position-connector-wet") > 0.5);
+        assertTrue(chance(answer, "cause-position-connector-wet") > 0.4);
         var slow = ask(LORRY, List.of("Hook arm slows down under load"), List.of(), null);
-        assertEquals(chance(slow, "cause-plates-worn"), chance(answer, "cause-plates-worn"), 0.1);
+        assertEquals(chance(slow, "cause-plates-worn"), chance(answer, "cause-plates-worn"), 0.15);
         assertTrue(slow.together().isEmpty());
     }
 
@@ -195,22 +197,29 @@ class WorkedCasesTest {
         assertTrue(chance(answer, "cause-actuator-sticks") > 0);
     }
 
-    /** Case 12: the complaint in the customer's words stands in no list, but a note has written it down like that. */
+    /** Case 12: the complaint in the customer's words stands in no list, but a note has written it down like that. A relief
+     * valve that is set too low slows the arm, too, and can let it down on somebody: the gauge comes before the quick look. */
     @Test
     void aComplaintInOtherWordsIsFoundInTheTextOfANote() throws Exception {
         var answer = ask(LORRY, List.of("arm goes slow with a full skip"), List.of(), null);
         assertEquals("cause-plates-worn", first(answer));
-        assertEquals("save-pto-values", answer.checks().order().get(0).procedure().address().id());
+        assertEquals("diagnose-hook-slow", answer.checks().order().get(0).procedure().address().id());
+        assertTrue(answer.checks().order().get(0).critical());
+        assertTrue(answer.checks().order().stream().limit(3)
+                .anyMatch(check -> check.procedure().address().id().equals("save-pto-values")));
         var below = ask(LORRY, List.of("arm goes slow with a full skip"), List.of(), null, "step-qtzb=below");
         assertTrue(chance(below, "cause-plates-worn") < chance(answer, "cause-plates-worn"));
     }
 
-    /** Case 13: lorry 21 is outside the numbers of the bulletin; the shop's own note counts all the same. */
+    /**
+     * Case 13: lorry 21 is outside the numbers of the one bulletin, and the other is for all lorries; the shop's own note
+     * counts all the same.
+     */
     @Test
     void aDocumentForOtherSerialNumbersIsSaidAndNotCounted() throws Exception {
         var answer = ask("lorry-21", List.of(), List.of("4C17"), PACK);
         assertEquals("cause-actuator-sticks", first(answer));
-        assertTrue(answer.causes().get(0).witnesses().stream().noneMatch(one -> one.kind() == Witness.Kind.DOCUMENT));
+        assertTrue(answer.causes().get(0).witnesses().stream().noneMatch(one -> one.address().id().startsWith("bulletin-e47")));
         assertTrue(answer.remarks().stream().anyMatch(remark -> remark.contains("not for the serial number")));
         assertTrue(answer.remarks().stream().anyMatch(remark -> remark.startsWith("No job record of this unit holds")));
     }

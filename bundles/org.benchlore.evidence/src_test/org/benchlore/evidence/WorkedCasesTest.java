@@ -218,6 +218,14 @@ class WorkedCasesTest {
         assertEquals(List.of("1 job with another part number"), CountWords.passedOver(book.ask(second).left()));
     }
 
+    /** Were 3 of 41 seen and 1 in 70 reckoned with, both are said, so that neither puzzles. */
+    @Test
+    void whatIsReckonedWithIsSaidWhereItIsNotWhatWasSeen() {
+        var lines = DecisionWords.lines(first(), "about 1 in 14 of ours (3 of 41)");
+        assertTrue(lines.get(2).startsWith("Reckoned with about 1 in 70: "), lines::toString);
+        assertFalse(DecisionWords.lines(first(), "about 1 in 70 of ours (6 of 420)").get(2).startsWith("Reckoned"));
+    }
+
     /** The words of the trade only. */
     @Test
     void noWordOfStatisticsIsSaid() {

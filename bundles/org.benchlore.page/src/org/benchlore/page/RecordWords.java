@@ -15,6 +15,7 @@ import org.benchlore.model.MeterKind;
 import org.benchlore.model.NoteStatus;
 import org.benchlore.model.RoundKind;
 import org.benchlore.model.Rounding;
+import org.benchlore.model.TrainingLevel;
 import org.benchlore.model.Verdict;
 import org.eclipse.emf.common.util.Enumerator;
 
@@ -55,6 +56,9 @@ final class RecordWords {
             entry(ComebackReason.OUR_WORK, "our work"),
             entry(ComebackReason.NEW_PART_BAD, "new part bad"),
             entry(ComebackReason.UNRELATED, "unrelated"),
+            entry(TrainingLevel.WATCHED, "watched"),
+            entry(TrainingLevel.DONE_WITH, "done with somebody"),
+            entry(TrainingLevel.DONE_ALONE, "done alone"),
             entry(Answer.OFFERED, "offered, no answer yet"),
             entry(Answer.ACCEPTED, "accepted"),
             entry(Answer.DECLINED, "declined"),

@@ -15,6 +15,7 @@ import org.benchlore.terms.CodeReading;
 public final class CodeLookup {
 
     private final Catalogue catalogue;
+    private final CodeForms forms;
 
     /**
      * Makes a look-up.
@@ -22,7 +23,12 @@ public final class CodeLookup {
      * @param catalogue the library's facts
      */
     public CodeLookup(Catalogue catalogue) {
+        this(catalogue, new CodeForms());
+    }
+
+    CodeLookup(Catalogue catalogue, CodeForms forms) {
         this.catalogue = catalogue;
+        this.forms = forms;
     }
 
     /**
@@ -49,6 +55,6 @@ public final class CodeLookup {
     /** Returns the library's elements for a code in the form without separators. */
     Stream<Row> known(String indexForm) {
         return catalogue.rows(Kind.CODE)
-                .filter(row -> row.codes().stream().anyMatch(code -> CodeReader.indexForm(code).equals(indexForm)));
+                .filter(row -> row.codes().stream().anyMatch(code -> forms.of(code).equals(indexForm)));
     }
 }

@@ -31,6 +31,7 @@ public final class SearchIndex implements AutoCloseable {
     private static final int WARM_ROWS = 10;
     private static final int WARM_LETTERS = 12;
 
+    private final CodeForms codeForms = new CodeForms();
     private final Library library;
     private final Analyzer analyzer;
     private final IndexBackend backend;
@@ -192,7 +193,7 @@ public final class SearchIndex implements AutoCloseable {
     }
 
     private Grouping grouping(IndexSearcher searcher) {
-        return new Grouping(analyzer, glossary.words(), new CodeLookup(library.catalogue()), new Vocabulary(searcher));
+        return new Grouping(analyzer, glossary.words(), new CodeLookup(library.catalogue(), codeForms), new Vocabulary(searcher));
     }
 
     private <T> T search(IndexBackend.Search<T> search) {

@@ -127,7 +127,7 @@ class DiagnosedTest {
         assertEquals(DAY, job.getRounds().get(0).getDate());
         assertEquals("cause-actuator-sticks", open.library().addressOf(job.getCause()).orElseThrow().id());
         assertEquals("pto-actuator", open.library().addressOf(job.getFailed().get(0)).orElseThrow().id());
-        assertEquals(List.of(written.job().id()), jobs.open(path.about()).stream().map(row -> row.id()).toList());
+        assertTrue(jobs.open(path.about()).stream().anyMatch(row -> row.id().equals(written.job().id())), "it is open now");
         assertEquals(List.of(), open.library().problems());
         written.back().orElseThrow().run();
         assertTrue(open.library().catalogue().byId(written.job().id()).isEmpty());

@@ -61,7 +61,7 @@ class ShopWrenchesTest {
 
     @Test
     void onlyToolsWithARangeOfTorqueAreWrenches() throws Exception {
-        assertEquals(List.of("5 N·m", "20 N·m", "60 N·m"),
+        assertEquals(List.of("5 N·m", "20 N·m", "60 N·m", "200 N·m"),
                 rack().wrenches().stream().map(wrench -> wrench.lowest().toString()).toList());
         var wrench = named("W-2100-1");
         assertEquals("100 N·m", wrench.highest().toString());
@@ -102,7 +102,8 @@ class ShopWrenchesTest {
     @Test
     void aToolWithHalfARangeIsLeftOut() throws Exception {
         change("tools/torque-wrench-5-25.xmi", "    rangeFrom=\"5 N·m\"\n", "");
-        assertEquals(2, rack().wrenches().size());
+        assertEquals(List.of("20 N·m", "60 N·m", "200 N·m"),
+                rack().wrenches().stream().map(wrench -> wrench.lowest().toString()).toList());
     }
 
     private Optional<String> problem(String wrench, double newtonMetres) throws Exception {
@@ -129,7 +130,7 @@ class ShopWrenchesTest {
 
     @Test
     void whereNoWrenchFitsThatIsSaid() throws Exception {
-        assertTrue(problem("W-2100-1", 800).orElseThrow().endsWith("No wrench of the shop fits."));
+        assertTrue(problem("W-2100-1", 8000).orElseThrow().endsWith("No wrench of the shop fits."));
     }
 
     @Test

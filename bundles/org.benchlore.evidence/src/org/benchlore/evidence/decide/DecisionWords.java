@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 import org.benchlore.evidence.CountWords;
@@ -32,6 +33,7 @@ public final class DecisionWords {
         lines.add(asked.title() + ", because of " + asked.reasons().stream().map(Reason::words)
                 .collect(Collectors.joining(", ")));
         lines.add("Left in, it brought the unit back: " + known);
+        reckoned(asked, known).ifPresent(lines::add);
         if (asked.comeback().filter(comeback -> comeback.chance() <= asked.trouble().chance()).isPresent()) {
             lines.add("Renewing it brings trouble of its own at least as often: "
                     + CountWords.oneIn(asked.trouble().chance()));
@@ -46,6 +48,13 @@ public final class DecisionWords {
             lines.add("Its failure can hurt somebody: its condition and the maker's limits decide, not the money");
         }
         return List.copyOf(lines);
+    }
+
+    /** Where notes and jobs are weighed, the figure that is reckoned with is not the plain share that was seen. */
+    private static Optional<String> reckoned(Case asked, String known) {
+        return asked.comeback().map(comeback -> CountWords.oneIn(comeback.chance()))
+                .filter(words -> known.contains(" in ") && !known.contains(words))
+                .map(words -> "Reckoned with " + words + ": what a note says counts like a few jobs, jobs on record count in full");
     }
 
     private static void payer(List<String> lines, Case asked, Verdict verdict, String who) {

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
+import org.benchlore.edit.media.MediaException;
+import org.benchlore.edit.media.MediaShelf;
 import org.benchlore.model.Kind;
 import org.benchlore.model.Procedure;
 import org.benchlore.model.Shop;
@@ -139,9 +141,18 @@ final class Comparing {
         if (!Files.exists(file, java.nio.file.LinkOption.NOFOLLOW_LINKS)) {
             return new Compared(new Item(path, path, Verdict.NEW, "", List.of()), () -> bytes);
         }
-        boolean isSame = Files.isRegularFile(file) && Files.size(file) == bytes.length && Arrays.equals(Files.readAllBytes(file), bytes);
+        boolean isSame = Files.isRegularFile(file) && isSame(Files.readAllBytes(file), bytes);
         return new Compared(new Item(path, path, isSame ? Verdict.SAME : Verdict.CONFLICT,
                 isSame ? "" : "another picture of that name is here", List.of()), () -> bytes);
+    }
+
+    /** A picture goes into a pack cleaned, so the one it was made from is the same. */
+    private static boolean isSame(byte[] own, byte[] theirs) {
+        try {
+            return Arrays.equals(own, theirs) || Arrays.equals(MediaShelf.clean(own), theirs);
+        } catch (MediaException e) {
+            return false;
+        }
     }
 
     /** People are added to the shop; nothing else of another shop comes in. */

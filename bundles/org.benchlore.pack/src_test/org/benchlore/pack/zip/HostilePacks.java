@@ -113,7 +113,7 @@ final class HostilePacks {
     private Hostile sum() throws IOException {
         var entries = entries(good);
         int at = random.nextInt(entries.size() - 1) + 1;
-        var changed = new String(entries.get(at).bytes, StandardCharsets.UTF_8).replaceFirst("title=\"", "title=\"x");
+        var changed = new String(entries.get(at).bytes, StandardCharsets.UTF_8) + "\n";
         entries.set(at, new Entry(entries.get(at).name, changed.getBytes(StandardCharsets.UTF_8)));
         return new Hostile("another sum", zip(entries));
     }

@@ -29,7 +29,7 @@ class AddingTest {
     private static final String ACTUATOR = "renew-pto-actuator";
     private static final String FILTER = "renew-pto-pack-filter";
     private static final String PLUG = "addition-4huc";
-    private static final String BEARINGS = "renew-sweeper-fan-bearings";
+    private static final String VALVE = "renew-van-egr-valve";
     private static final String FILTER_FILE = "procedures/renew-pto-pack-filter.xmi";
     private static final String FILTER_NOTE = "notes/2026/note-2026-filter-black-after-burnt-pack-g8mq.xmi";
 
@@ -188,13 +188,13 @@ class AddingTest {
     }
 
     /**
-     * No accesses are written down for the sweeper, so two whole jobs of 6.5 h share nothing in a plan. The note's 10 min at 84
+     * No accesses are written down for the van, so two whole jobs of 140 min share nothing in a plan. The note's 10 min at 84
      * are 14.00 without tax; the parts are the plans' own.
      */
     @Test
     void whereNoAccessesAreWrittenDownTheNotesMinutesGoBeforeASecondWholeJob() throws Exception {
-        var adding = sweeper("10 min\"\n      alone=\"2 h").adding("sweeper-3", BEARINGS);
-        var one = adding.proposal("renew-sweeper-odd").orElseThrow();
+        var adding = van("10 min\"\n      alone=\"2 h").adding("van-04", VALVE);
+        var one = adding.proposal("renew-van-odd").orElseThrow();
         assertEquals(List.of(Proposal.Basis.NOTE, 10L, 120L), List.of(one.basis(), one.extra(), one.apart()));
         var goods = one.assumptions().value(Figure.PARTS).add(one.assumptions().value(Figure.SUPPLIES));
         assertTrue(one.assumptions().value(Figure.EXTRA).compareTo(goods.add(money("17.00"))) < 0, one.assumptions()::toString);
@@ -204,20 +204,20 @@ class AddingTest {
 
     @Test
     void withoutAMinuteForDoingItAloneItsWholeJobStands() throws Exception {
-        var one = sweeper("10 min").adding("sweeper-3", BEARINGS).proposal("renew-sweeper-odd").orElseThrow();
+        var one = van("10 min").adding("van-04", VALVE).proposal("renew-van-odd").orElseThrow();
         assertEquals(10, one.extra());
-        assertTrue(one.apart() >= 390, "6.5 h and what comes with it: " + one.apart());
+        assertTrue(one.apart() >= 140, "140 min and what comes with it: " + one.apart());
         assertEquals("its own plan from the closed machine", one.assumptions().find(Figure.LABOUR).orElseThrow().from());
     }
 
-    /** A second procedure of the sweeper, and a note that says it can be done with the first. */
-    private AddingBook sweeper(String minutes) throws Exception {
-        return book.with("procedures/" + BEARINGS + ".xmi", "procedures/renew-sweeper-odd.xmi", List.of(
-                Map.entry(BEARINGS, "renew-sweeper-odd"), Map.entry("Renew the bearings of the suction fan", "Renew something odd")))
-                .with(FILTER_NOTE, "notes/2026/note-2026-sweeper-aaaa.xmi", List.of(
-                        Map.entry("note-2026-filter-black-after-burnt-pack-g8mq", "note-2026-sweeper-aaaa"),
-                        Map.entry(FILTER, "renew-sweeper-odd"), Map.entry(PACK, BEARINGS), Map.entry("lorry-14", "sweeper-3"),
-                        Map.entry("dravholm-hl26", "quillfen-s6"), Map.entry("extra=\"45 min\"\n      alone=\"2.5 h",
+    /** A second procedure of the van, and a note that says it can be done with the first. */
+    private AddingBook van(String minutes) throws Exception {
+        return book.with("procedures/" + VALVE + ".xmi", "procedures/renew-van-odd.xmi", List.of(
+                Map.entry(VALVE, "renew-van-odd"), Map.entry("Renew the exhaust gas recirculation valve", "Renew something odd")))
+                .with(FILTER_NOTE, "notes/2026/note-2026-van-aaaa.xmi", List.of(
+                        Map.entry("note-2026-filter-black-after-burnt-pack-g8mq", "note-2026-van-aaaa"),
+                        Map.entry(FILTER, "renew-van-odd"), Map.entry(PACK, VALVE), Map.entry("lorry-14", "van-04"),
+                        Map.entry("dravholm-hl26", "kestrow-v3"), Map.entry("extra=\"45 min\"\n      alone=\"2.5 h",
                                 "extra=\"" + minutes)));
     }
 

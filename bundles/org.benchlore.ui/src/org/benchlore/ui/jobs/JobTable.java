@@ -34,12 +34,12 @@ final class JobTable {
         table.setData(Ids.WIDGET_ID, "jobs.table");
         Keys.name(table, Messages.tableName);
         icons = new Icons(table);
-        column(layout, Messages.columnJob, 30, 150);
-        column(layout, Messages.columnUnit, 16, 100);
-        column(layout, Messages.columnState, 12, 90);
-        column(layout, Messages.columnOpened, 8, 90);
-        column(layout, Messages.columnWaits, 12, 80);
-        column(layout, Messages.columnNext, 22, 140);
+        column(layout, Messages.columnJob, 26, 150);
+        column(layout, Messages.columnUnit, 16, 110);
+        column(layout, Messages.columnState, 13, 140);
+        column(layout, Messages.columnOpened, 7, 90);
+        column(layout, Messages.columnWaits, 17, 100);
+        column(layout, Messages.columnNext, 21, 140);
     }
 
     private void column(TableColumnLayout layout, String title, int weight, int least) {

@@ -153,8 +153,10 @@ public final class JobsView extends ViewPart {
         }
         long open = all.stream().filter(Filter.OPEN::shows).count();
         long waiting = all.stream().filter(Filter.WAITING::shows).count();
-        return shown == 0 ? all.isEmpty() ? Messages.noJobs : Messages.noneShown
-                : NLS.bind(Messages.counts, new Object[] {open, waiting, all.size() - open});
+        if (shown == 0) {
+            return all.isEmpty() ? Messages.noJobs : open == 0 && filter.getSelectionIndex() <= 0 ? Messages.noneOpen : Messages.noneShown;
+        }
+        return NLS.bind(Messages.counts, new Object[] {open, waiting, all.size() - open});
     }
 
     @Override

@@ -25,6 +25,7 @@ final class Messages extends NLS {
     public static String next;
     public static String noJobs;
     public static String noLibrary;
+    public static String noneOpen;
     public static String noneShown;
     public static String open;
     public static String parts;

@@ -53,6 +53,7 @@ final class LibraryCopy implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
+        window.closeDialogs();
         session().close();
         window.waitUntil("the library is closed", () -> session().current().isEmpty());
         window.workFor(300);

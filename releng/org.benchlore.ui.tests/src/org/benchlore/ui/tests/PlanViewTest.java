@@ -204,9 +204,9 @@ class PlanViewTest {
 
     @Test
     void aMachineWithoutAccessesIsPlannedFromWholeJobsAndSaysSo() {
-        pick("plan.subject", "sweeper 3");
+        pick("plan.subject", "van 4");
         window.waitUntil("it is said before", () -> page().contains("No accesses are written down"));
-        pick("plan.work", "fan bearings");
+        pick("plan.work", "sliding door");
         window.waitUntil("it is planned", () -> page().contains("Earliest hand-back"));
         assertTrue(page().contains("planned from the hours of the whole job"), page());
         show(window.find("plan.tabs", TabFolder.class), 1);

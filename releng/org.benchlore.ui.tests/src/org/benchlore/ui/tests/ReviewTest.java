@@ -155,7 +155,7 @@ class ReviewTest {
         assertEquals("\u2022 2026-11-21: Pack for Ines with revision 3, written to /stick/pack",
                 window.find("withdraw.packs", Text.class).getText());
         window.find("withdraw.reason", Text.class).setText("A near miss on lorry 17");
-        successor("teach in");
+        successor("teach in the power take-off engagement");
         button("withdraw.ok").notifyListeners(SWT.Selection, null);
         assertTrue(text().contains("status=\"WITHDRAWN\"") && text().contains("A near miss on lorry 17"), text());
         assertTrue(text().contains("teach-in-pto-engagement.xmi#teach-in-pto-engagement"), text());

@@ -41,6 +41,15 @@ final class WindowDriver {
         waitUntil("the window is active", () -> display.getActiveShell() == shell());
     }
 
+    /** Closes what a failed test left open over the window, so that the next one finds it free. */
+    void closeDialogs() {
+        for (var one : display.getShells()) {
+            if (!one.isDisposed() && one.isVisible() && one != shell()) {
+                one.close();
+            }
+        }
+    }
+
     /** Returns the widget with an id, in the window or a dialog; waits for it to appear. */
     <T extends Control> T find(String id, Class<T> type) {
         waitUntil("there is a widget '" + id + "'", () -> !all(id, type).isEmpty());
