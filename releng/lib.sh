@@ -74,3 +74,15 @@ need_packages() {
         fail "The window tests need more programs. Run: sudo apt-get update && sudo $line"
     fi
 }
+
+# A folder for the files that tests write: in memory where there is room, since they copy a library of a thousand small
+# files again and again; else among the system's temporary files. Whoever asks removes it.
+test_folder() {
+    local free; free=$(df -Pk /dev/shm 2>/dev/null | awk 'NR == 2 { print $4 }')
+    local memory; memory=$(awk '/^MemAvailable/ { print $2 }' /proc/meminfo 2>/dev/null)
+    if [ -w /dev/shm ] && [ "${free:-0}" -gt 4000000 ] && [ "${memory:-0}" -gt 8000000 ]; then
+        mktemp -d /dev/shm/benchlore-tests-XXXXXX
+    else
+        mktemp -d
+    fi
+}

@@ -23,22 +23,11 @@ public final class DemoCopy {
     /** Copies the library into a folder. */
     public DemoCopy(Path folder) {
         this.folder = folder;
-        copy(Path.of(System.getProperty("benchlore.root"), "procedures"), root());
+        KnownLibrary.copy(root(), cache());
     }
 
-    private static void copy(Path from, Path to) {
-        try (var files = Files.walk(from)) {
-            for (var file : files.filter(path -> !path.toString().contains(".benchlore")).toList()) {
-                var target = to.resolve(from.relativize(file).toString());
-                if (Files.isDirectory(file)) {
-                    Files.createDirectories(target);
-                } else {
-                    Files.copy(file, target);
-                }
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    private Path cache() {
+        return folder.resolve("cache");
     }
 
     /** The library's folder. */
@@ -49,7 +38,7 @@ public final class DemoCopy {
     /** Opens the library. */
     public Library open() {
         try {
-            return Library.open(root(), folder.resolve("cache"), new NullProgressMonitor());
+            return Library.open(root(), cache(), new NullProgressMonitor());
         } catch (LibraryException e) {
             throw new IllegalStateException(e);
         }

@@ -36,6 +36,7 @@ class AddingCommandTest {
 
     @BeforeEach
     void emptyPaper() {
+        KnownHome.in(home.resolve("home"));
         out = new StringWriter();
         err = new StringWriter();
     }

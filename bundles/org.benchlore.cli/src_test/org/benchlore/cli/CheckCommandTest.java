@@ -11,6 +11,7 @@ import java.nio.file.Path;
 
 import org.benchlore.workshop.Places;
 import org.benchlore.workshop.Workshop;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -22,6 +23,11 @@ class CheckCommandTest {
 
     @TempDir
     Path home;
+
+    @BeforeEach
+    void knowTheDemonstration() {
+        KnownHome.in(home.resolve("home"));
+    }
 
     private int exit;
     private String error;

@@ -30,6 +30,7 @@ class CodeCommandTest {
 
     @BeforeEach
     void emptyPaper() {
+        KnownHome.in(home.resolve("home"));
         out = new StringWriter();
         err = new StringWriter();
     }

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 
 import org.benchlore.workshop.Places;
 import org.benchlore.workshop.Workshop;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,6 +27,11 @@ class CommandsTest {
 
     @TempDir
     Path home;
+
+    @BeforeEach
+    void knowTheDemonstration() {
+        KnownHome.in(home.resolve("home"));
+    }
 
     /** What one run of the command line did. */
     private record Run(int exit, String out, String err) {

@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 
 import org.benchlore.workshop.Places;
 import org.benchlore.workshop.Workshop;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,6 +26,11 @@ class DiagnoseCommandTest {
 
     @TempDir
     Path home;
+
+    @BeforeEach
+    void knowTheDemonstration() {
+        KnownHome.in(home.resolve("home"));
+    }
 
     private record Run(int exit, String out, String err) {
     }

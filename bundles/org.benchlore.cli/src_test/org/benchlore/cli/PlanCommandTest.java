@@ -31,6 +31,7 @@ class PlanCommandTest {
 
     @BeforeEach
     void emptyPaper() {
+        KnownHome.in(home.resolve("home"));
         out = new StringWriter();
         err = new StringWriter();
     }

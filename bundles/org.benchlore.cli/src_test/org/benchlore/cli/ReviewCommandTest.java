@@ -37,7 +37,7 @@ class ReviewCommandTest {
 
     @BeforeEach
     void find() throws Exception {
-        file = workshop().demonstration().resolve("procedures/" + ACTUATOR + ".xmi");
+        file = KnownHome.in(home.resolve("home")).demonstration().resolve("procedures/" + ACTUATOR + ".xmi");
     }
 
     private Workshop workshop() {

@@ -33,21 +33,13 @@ public final class Shops {
 
     /** A copy of the demonstration library that may be changed. */
     public Library demonstration(String name) {
-        var from = Path.of(System.getProperty("benchlore.root"), "procedures");
-        var to = scratch.resolve(name);
-        try (var files = Files.walk(from)) {
-            for (var file : files.filter(it -> !it.startsWith(from.resolve(".benchlore"))).toList()) {
-                var target = to.resolve(from.relativize(file).toString());
-                if (Files.isDirectory(file)) {
-                    Files.createDirectories(target);
-                } else {
-                    Files.copy(file, target);
-                }
-            }
-            return open(to);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        var folder = scratch.resolve(name);
+        KnownLibrary.copy(folder, cache(folder));
+        return open(folder);
+    }
+
+    private Path cache(Path folder) {
+        return scratch.resolve("cache-" + folder.getFileName());
     }
 
     /** A library with nothing but a shop, which is marked as invented like what it will take. */
@@ -68,7 +60,7 @@ public final class Shops {
 
     public Library open(Path folder) {
         try {
-            return Library.open(folder, scratch.resolve("cache-" + folder.getFileName()), new NullProgressMonitor());
+            return Library.open(folder, cache(folder), new NullProgressMonitor());
         } catch (LibraryException e) {
             throw new IllegalStateException(e);
         }

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.plan;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -20,23 +18,8 @@ final class DemoBook {
     private final Library library;
 
     DemoBook(Path folder) throws Exception {
-        var from = Path.of(System.getProperty("benchlore.root"), "procedures");
-        try (var files = Files.walk(from)) {
-            files.forEach(file -> copy(file, folder.resolve("library").resolve(from.relativize(file).toString())));
-        }
+        KnownLibrary.copy(folder.resolve("library"), folder.resolve("cache"));
         library = Library.open(folder.resolve("library"), folder.resolve("cache"), new NullProgressMonitor());
-    }
-
-    private static void copy(Path file, Path to) {
-        try {
-            if (Files.isDirectory(file)) {
-                Files.createDirectories(to);
-            } else {
-                Files.copy(file, to);
-            }
-        } catch (IOException e) {
-            throw new IllegalStateException(e);
-        }
     }
 
     Library library() {

@@ -53,7 +53,7 @@ class CustomerSheetsTest {
 
     @BeforeEach
     void startAJob() throws Exception {
-        var workshop = new Workshop(Places.below(home));
+        var workshop = KnownHome.in(home);
         open = workshop.open(workshop.demonstration(), Use.WORK, new NullProgressMonitor());
         sheets = new CustomerSheets(open);
         var request = new PlanRequest("lorry-21", List.of("renew-pto-clutch-pack"), List.of(), List.of(), DAY, Optional.empty());

@@ -42,7 +42,7 @@ class DiagnosedTest {
 
     @BeforeEach
     void make() throws Exception {
-        var workshop = new Workshop(Places.below(home));
+        var workshop = KnownHome.in(home);
         open = workshop.open(workshop.demonstration(), Use.WORK, new NullProgressMonitor());
         jobs = new DiagnosedJob(open);
     }

@@ -37,7 +37,7 @@ class PlannedJobTest {
 
     @BeforeEach
     void make() throws Exception {
-        var workshop = new Workshop(Places.below(home));
+        var workshop = KnownHome.in(home);
         open = workshop.open(workshop.demonstration(), Use.WORK, new NullProgressMonitor());
         jobs = new PlannedJob(open);
     }

@@ -2,7 +2,6 @@
 package org.benchlore.plan.adding;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -13,6 +12,7 @@ import java.util.OptionalInt;
 
 import org.benchlore.evidence.CountingRules;
 import org.benchlore.evidence.Evidence;
+import org.benchlore.plan.KnownLibrary;
 import org.benchlore.plan.PlanRequest;
 import org.benchlore.plan.Planner;
 import org.benchlore.plan.search.PlanException;
@@ -31,16 +31,7 @@ final class AddingBook {
     AddingBook(Path place) {
         this.folder = place.resolve("library");
         this.cache = place.resolve("cache");
-        var from = Path.of(System.getProperty("benchlore.root"), "procedures");
-        try (var files = Files.walk(from)) {
-            for (var file : files.filter(Files::isRegularFile).toList()) {
-                var to = folder.resolve(from.relativize(file).toString());
-                Files.createDirectories(to.getParent());
-                Files.copy(file, to);
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        KnownLibrary.copy(folder, cache);
     }
 
     /** Adds a file made from another one by replacing words, first those given first. */

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.plan.card;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -18,6 +16,7 @@ import org.benchlore.model.Procedure;
 import org.benchlore.model.Round;
 import org.benchlore.model.RoundKind;
 import org.benchlore.model.Unit;
+import org.benchlore.plan.KnownLibrary;
 import org.benchlore.plan.PlanItem.Part;
 import org.benchlore.plan.Planner;
 import org.benchlore.plan.card.CardLine.Task;
@@ -40,27 +39,12 @@ final class CardBook implements AutoCloseable {
     final JobRecord job = BookFactory.eINSTANCE.createJobRecord();
 
     CardBook(Path folder) throws Exception {
-        var from = Path.of(System.getProperty("benchlore.root"), "procedures");
-        try (var files = Files.walk(from)) {
-            files.forEach(file -> copy(file, folder.resolve("library").resolve(from.relativize(file).toString())));
-        }
+        KnownLibrary.copy(folder.resolve("library"), folder.resolve("cache"));
         library = Library.open(folder.resolve("library"), folder.resolve("cache"), new NullProgressMonitor());
         cards = new Cards(library, new Planner(library));
         job.setId("job-2026-pack-lorry-21-aaaa");
         job.setOpened(DAY);
         job.setUnit((Unit) to(Literals.UNIT, new Address("units/lorry-21.xmi", "lorry-21")));
-    }
-
-    private static void copy(Path file, Path to) {
-        try {
-            if (Files.isDirectory(file)) {
-                Files.createDirectories(to);
-            } else {
-                Files.copy(file, to);
-            }
-        } catch (IOException e) {
-            throw new IllegalStateException(e);
-        }
     }
 
     static EObject to(EClass type, Address address) {

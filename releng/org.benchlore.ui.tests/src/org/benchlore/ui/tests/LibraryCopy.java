@@ -4,17 +4,25 @@ package org.benchlore.ui.tests;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 
 import org.benchlore.store.LibraryException;
 import org.benchlore.ui.session.LibrarySession;
+import org.benchlore.workshop.Use;
+import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.ui.PlatformUI;
 
-/** A copy of the demonstration library for one test, opened in the window. */
+/**
+ * A copy of the demonstration library for one test, opened in the window. Catalogue and index are made once and copied along,
+ * so that each test opens a library that the program knows.
+ */
 final class LibraryCopy implements AutoCloseable {
 
     /** The note of the lead story. */
     static final String NOTE = "notes/2025/note-2025-learning-fails-on-a-fresh-install-k7m3.xmi";
+
+    private static Path known;
 
     private final WindowDriver window;
     private final Path folder;
@@ -30,11 +38,23 @@ final class LibraryCopy implements AutoCloseable {
 
     static LibraryCopy open(WindowDriver window) throws IOException, LibraryException {
         var folder = Files.createTempDirectory("benchlore-window").toRealPath();
-        copy(session().workshop().demonstration(), folder);
+        var places = session().workshop().places();
+        copy(known(), folder);
+        copy(places.cacheOf(known()), places.cacheOf(folder));
         session().open(folder);
         window.waitUntil("the copy is open", () -> session().current()
                 .filter(opened -> opened.library().library().root().equals(folder)).isPresent());
         return new LibraryCopy(window, folder);
+    }
+
+    private static Path known() throws IOException, LibraryException {
+        if (known == null) {
+            var folder = Files.createTempDirectory("benchlore-known").toRealPath();
+            copy(session().workshop().demonstration(), folder);
+            session().workshop().open(folder, Use.LOOK_UP, new NullProgressMonitor()).close();
+            known = folder;
+        }
+        return known;
     }
 
     private static void copy(Path from, Path to) throws IOException {
@@ -42,7 +62,7 @@ final class LibraryCopy implements AutoCloseable {
             for (var file : files.filter(Files::isRegularFile).toList()) {
                 var target = to.resolve(from.relativize(file).toString());
                 Files.createDirectories(target.getParent());
-                Files.copy(file, target);
+                Files.copy(file, target, StandardCopyOption.COPY_ATTRIBUTES);
             }
         }
     }

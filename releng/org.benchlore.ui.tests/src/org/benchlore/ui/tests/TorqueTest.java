@@ -80,7 +80,7 @@ class TorqueTest {
         var first = window.find("torque.judge.torque", Text.class);
         window.waitUntil("the cursor is in the torque", first::isFocusControl);
         window.press(SWT.TAB);
-        assertTrue(window.find("torque.judge.angles", Text.class).isFocusControl());
+        window.waitUntil("the cursor is in the angles", window.find("torque.judge.angles", Text.class)::isFocusControl);
     }
 
     @Test
