@@ -172,7 +172,10 @@ public final class PlanPage {
 
     private List<Span> what(PlanItem item) {
         var words = PlanWords.title(item) + (item.isAgain() ? " (a second time)" : "");
-        return item.proof().isEmpty() && item.owner() instanceof Procedure procedure
+        if (item.proof().isPresent()) {
+            return Spans.concat(Spans.of(words), Spans.before(": ", links.text(item.proof().get().getText(), item.proof().get())));
+        }
+        return item.owner() instanceof Procedure procedure
                 ? links.address(procedure).map(address -> List.<Span>of(new Span.Link(words, address)))
                         .orElseGet(() -> Spans.of(words)) : Spans.of(words);
     }

@@ -21,8 +21,13 @@ final class PlanWords {
     static String proof(Verification proof) {
         var words = Labels.capital(Labels.of(proof.getKind()));
         return Stream.of(words, known("", proof.getDistance()), known("", proof.getDuration()), known("load ", proof.getLoad()),
-                proof.getStarts() == null ? "" : proof.getStarts() + " starts", known("after standing ", proof.getSoak()))
+                starts(proof), known("after standing ", proof.getSoak()))
                 .filter(text -> !text.isEmpty()).collect(Collectors.joining(", "));
+    }
+
+    /** 'one start', '5 starts', nothing if it is not written down. */
+    static String starts(Verification proof) {
+        return proof.getStarts() == null ? "" : proof.getStarts() == 1 ? "one start" : proof.getStarts() + " starts";
     }
 
     private static String known(String before, Object value) {

@@ -85,7 +85,7 @@ final class ProcedurePage implements KindPage {
     private List<Span> verification(Verification it) {
         var how = Spans.join(", ", List.of(Spans.of(Labels.capital(Labels.of(it.getKind()))),
                 Spans.of(it.getDistance()), Spans.of(it.getDuration()), Spans.of("load ", it.getLoad()),
-                Spans.of(it.getStarts() == null ? "" : it.getStarts() + " starts"),
+                Spans.of(PlanWords.starts(it)),
                 Spans.of("standing ", it.getSoak() == null ? "" : it.getSoak() + " between them")));
         return Spans.concat(how, Spans.before(": ", links.text(it.getText(), it)));
     }

@@ -18,7 +18,7 @@ final class ClosingOrder {
     /** Whether one must wait for another one that is not done yet. */
     boolean mustWait(String id, Set<String> left) {
         var early = book.ids(book.known(id).getBefore());
-        return left.stream().anyMatch(other -> !other.equals(id) && asks(other, id) && !asks(id, other))
+        return left.stream().anyMatch(other -> !other.equals(id) && asks(other, id))
                 || early.stream().anyMatch(left::contains);
     }
 
@@ -27,7 +27,7 @@ final class ClosingOrder {
         return book.ids(book.known(one).getAfterClosing()).contains(other);
     }
 
-    /** How many others ask for it after them. */
+    /** How many others ask for it after them; the search has refused any that ask for each other. */
     int depth(String id) {
         return (int) closings.stream().filter(other -> asks(other, id)).count();
     }

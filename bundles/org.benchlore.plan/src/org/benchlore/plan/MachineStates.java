@@ -48,7 +48,8 @@ final class MachineStates {
         if (all.contains(MachineState.RUNNING) && !isBatterySaid && now.get(Sort.BATTERY) == MachineState.BATTERY_OFF) {
             all.add(0, MachineState.BATTERY_ON);
         }
-        if (all.contains(MachineState.RUNNING) && !all.contains(MachineState.DRAINED)
+        boolean isFillingSaid = all.stream().anyMatch(state -> sort(state) == Sort.FILLING);
+        if (all.contains(MachineState.RUNNING) && !isFillingSaid
                 && now.get(Sort.FILLING) == MachineState.DRAINED) {
             all.add(0, MachineState.FILLED);
         }

@@ -21,8 +21,8 @@ import org.benchlore.plan.search.Target;
 
 /**
  * Puts what the search chose into the order of the job: what must come before the strip; strip and work, each as soon as
- * it is within reach, next that which changes the machine's state least; refit in reverse; then what is done once after
- * closing. The machine's state is changed before the item that asks for it.
+ * it is within reach, first what needs the engine or must come before the strip with no more open than it needs, next that
+ * which changes the machine's state least; refit in reverse; then what is done once after closing. The machine's state is changed before the item that asks for it.
  */
 final class PlanOrder {
 
@@ -80,7 +80,7 @@ final class PlanOrder {
     }
 
     private Comparator<PlanItem> easiest() {
-        return Comparator.comparing((PlanItem item) -> !runs(item)).thenComparing(this::changes)
+        return Comparator.comparing((PlanItem item) -> !NextItem.runs(item)).thenComparing(this::changes)
                 .thenComparing(item -> item.part() == Part.STRIP).thenComparing(PlanItem::id);
     }
 
@@ -141,8 +141,8 @@ final class PlanOrder {
     private void works(Map<String, PlanItem> left, Set<String> among) {
         while (!left.isEmpty()) {
             var ready = left.keySet().stream().filter(id -> target(id).before().stream().noneMatch(left::containsKey)).toList();
-            var next = (ready.isEmpty() ? left.keySet() : ready).stream().min(Comparator
-                    .comparing((String id) -> !inputs.gates().contains(id)).thenComparing(id -> changes(left.get(id)))
+            var next = ready.stream().min(Comparator.comparing((String id) -> !NextItem.runs(left.get(id)))
+                    .thenComparing(id -> !inputs.gates().contains(id)).thenComparing(id -> changes(left.get(id)))
                     .thenComparing(Comparator.naturalOrder())).orElseThrow();
             add(left.remove(next));
             done.add(next);
@@ -190,27 +190,8 @@ final class PlanOrder {
     }
 
     private PlanItem next(List<String> toOpen, Map<String, String> toDo) throws PlanException {
-        var now = new HashSet<>(open);
-        var candidates = new ArrayList<PlanItem>();
-        for (var id : toOpen) {
-            if (reach.canOpen(id, now)) {
-                candidates.add(everOpen.contains(id) ? maker.strip(id).again() : maker.strip(id));
-            }
-        }
-        for (var entry : toDo.entrySet()) {
-            var target = target(entry.getKey());
-            var option = target.options().stream().filter(it -> it.id().equals(entry.getValue())).findFirst().orElseThrow();
-            if (reach.isMet(option.needs(), now) && target.before().stream().noneMatch(toDo::containsKey)) {
-                candidates.add(maker.work(inputs.gates().contains(target.id()) ? Part.BEFORE : Part.WORK, target.id(),
-                        option.id()));
-            }
-        }
-        return candidates.stream().min(easiest()).orElseThrow();
-    }
-
-    /** What needs the engine comes before anything is taken apart, and so in the refit after it. */
-    private static boolean runs(PlanItem item) {
-        return item.work().filter(work -> work.getStates().contains(MachineState.RUNNING)).isPresent();
+        var strips = toOpen.stream().map(id -> everOpen.contains(id) ? maker.strip(id).again() : maker.strip(id)).toList();
+        return new NextItem(problem, inputs, maker, new HashSet<>(open)).of(strips, toDo, easiest());
     }
 
     private void closings() throws PlanException {

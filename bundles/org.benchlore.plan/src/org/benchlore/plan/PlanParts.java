@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.benchlore.measure.Dimension;
 import org.benchlore.model.Address;
@@ -44,12 +46,24 @@ final class PlanParts {
     }
 
     List<PartLine> of(List<PlanItem> items) {
-        items.forEach(item -> item.work().ifPresent(work -> work.getParts().forEach(use -> add(item, use))));
+        var renewed = uses(items).filter(use -> use.getNeed() == PartNeed.ALWAYS).flatMap(this::place).collect(Collectors.toSet());
+        items.forEach(item -> item.work().ifPresent(work -> work.getParts().stream().filter(use -> use.getNeed() == PartNeed.ALWAYS
+                || place(use).noneMatch(renewed::contains)).forEach(use -> add(item, use))));
         takeOffKits();
         var lines = new ArrayList<PartLine>();
         always.forEach((id, sum) -> line(id, sum, false).ifPresent(lines::add));
         ifFound.forEach((id, sum) -> line(id, sum, true).ifPresent(lines::add));
         return List.copyOf(lines);
+    }
+
+    private static Stream<PartUse> uses(List<PlanItem> items) {
+        return items.stream().flatMap(item -> item.work().stream()).flatMap(work -> work.getParts().stream());
+    }
+
+    /** The part in its place; what is renewed there anyway is not renewed once more if it is found bad. */
+    private Stream<String> place(PartUse use) {
+        return use.getComponent() == null ? Stream.empty()
+                : library.addressOf(use.getComponent()).map(component -> component + " " + id(use.getPart())).stream();
     }
 
     private void add(PlanItem item, PartUse use) {

@@ -5,7 +5,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
 
-import org.benchlore.measure.MeasureUnits;
 import org.benchlore.measure.Quantity;
 import org.benchlore.model.FluidWay;
 import org.benchlore.model.Part;
@@ -109,11 +108,5 @@ final class WorkFacts {
         var base = supply.getPack().unit();
         return Optional.of(supply.getPrice().value().multiply(quantity.in(base)).divide(supply.getPack().value(), DIGITS,
                 RoundingMode.HALF_UP));
-    }
-
-    /** Whether two quantities can be added. */
-    static boolean isSame(Quantity one, Quantity other) {
-        return one != null && other != null && one.dimension() == other.dimension()
-                && one.unit() != MeasureUnits.MINUTE;
     }
 }

@@ -11,12 +11,25 @@ import java.util.List;
  */
 final class Cover {
 
+    /** Inside, costs are in thousandths of a cent, so that an opening that costs nothing is still not made for nothing. */
+    static final long PARTS = 1000;
+
     private final List<Long> costs = new ArrayList<>();
     private final List<List<int[]>> clauses = new ArrayList<>();
     private final List<int[]> roots = new ArrayList<>();
     private final List<int[]> pairs = new ArrayList<>();
 
+    /** A node with a cost in cents. */
     int node(long cost) {
+        return add(cost * PARTS);
+    }
+
+    /** A node that counts something even where its cost is not known: of equal choices the one with fewer of them is taken. */
+    int opening(long cost) {
+        return add(Math.max(1, cost * PARTS));
+    }
+
+    private int add(long cost) {
         costs.add(cost);
         clauses.add(new ArrayList<>());
         return costs.size() - 1;

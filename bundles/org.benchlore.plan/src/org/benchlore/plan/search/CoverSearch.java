@@ -21,13 +21,13 @@ final class CoverSearch {
     /**
      * Prepares a search.
      *
-     * @param below only choices that cost less are of interest
+     * @param below only choices that cost less are of interest, in cents
      * @param most most branches looked at
      */
     CoverSearch(Cover cover, long below, long most) {
         this.state = new CoverState(cover);
         this.bounds = new CoverBound(state);
-        this.best = below;
+        this.best = below >= CoverBound.NEVER ? CoverBound.NEVER : below * Cover.PARTS;
         this.most = most;
     }
 
@@ -37,8 +37,9 @@ final class CoverSearch {
         return Optional.ofNullable(chosen);
     }
 
+    /** Cost of what is chosen, in cents. */
     long cost() {
-        return best;
+        return best / Cover.PARTS;
     }
 
     long branches() {
@@ -49,9 +50,9 @@ final class CoverSearch {
         return branches >= most;
     }
 
-    /** No choice at all costs less than this. */
+    /** No choice at all costs less than this, in cents. */
     long bound() {
-        return Math.max(0, atRoot);
+        return Math.max(0, atRoot) / Cover.PARTS;
     }
 
     private void branch() {

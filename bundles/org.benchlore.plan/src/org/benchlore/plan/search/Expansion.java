@@ -98,7 +98,7 @@ final class Expansion {
             for (int place = 0; place < accesses.size(); place++) {
                 var access = net.access(accesses.get(place));
                 isOpen[sitting][place] = cover.node(0);
-                opened[sitting][place] = cover.node(access.strip() + access.refit());
+                opened[sitting][place] = cover.opening(access.strip() + access.refit());
                 boolean canBeKept = sitting > 0 || open.contains(accesses.get(place));
                 kept[sitting][place] = canBeKept ? cover.node(0) : -1;
                 ask(opened[sitting][place], access.closing(), access.id());

@@ -45,4 +45,25 @@ public final class Reach {
         return isMet(accesses.get(id).needs(), open) && holding.stream().noneMatch(one ->
                 accesses.containsKey(one) && accesses.get(one).notWith().stream().anyMatch(holding::contains));
     }
+
+    /**
+     * What of that which is to be opened leads to some needs.
+     *
+     * @param needs needs, of each any one will do
+     * @param toOpen what is to be opened anyway, in an order in which it can be opened
+     * @param open what is open now
+     * @return ids, of several that meet a need the first; nothing for a need that is met
+     */
+    public Set<String> towards(List<List<String>> needs, List<String> toOpen, Set<String> open) {
+        var found = new HashSet<String>();
+        var left = new ArrayList<>(needs);
+        while (!left.isEmpty()) {
+            var need = left.remove(left.size() - 1);
+            if (!isMet(List.of(need), open)) {
+                toOpen.stream().filter(id -> isMet(List.of(need), Set.of(id))).findFirst().filter(found::add)
+                        .ifPresent(id -> left.addAll(accesses.get(id).needs()));
+            }
+        }
+        return found;
+    }
 }
