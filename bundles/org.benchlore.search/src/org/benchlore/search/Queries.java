@@ -7,7 +7,9 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.stream.Stream;
 
+import org.benchlore.model.Kind;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
@@ -28,6 +30,9 @@ final class Queries {
     /** Lucene allows about a thousand words in one query. */
     private static final int MOST_OTHER_FORMS = 200;
     private static final int MOST_LOOSE = 80;
+    /** Kinds whose page holds a word for everything. */
+    private static final List<BytesRef> LISTS = Stream.of(Kind.SHOP, Kind.MACHINE)
+            .map(kind -> new BytesRef(kind.word())).toList();
 
     private final List<Group> groups;
     private final Vocabulary vocabulary;
@@ -39,14 +44,31 @@ final class Queries {
         this.mostForms = Math.max(2, Math.min(10, MOST_OTHER_FORMS / Math.max(1, groups.size())));
     }
 
-    /** Asks that every group be there in one form or another. */
+    /** Asks that every group be there in one form or another; of pages of lists, that they be about it. */
     Query every() throws IOException {
         var query = new BooleanQuery.Builder();
         for (var group : groups) {
             query.add(anyForm(group), Occur.MUST);
         }
+        if (groups.size() > 1 && groups.stream().allMatch(Group.Words.class::isInstance)) {
+            query.add(strewn(), Occur.MUST_NOT);
+        }
         addPlaces(query, groups);
         return query.build();
+    }
+
+    /** Pages of lists that hold every word, but here and there and not in what they are about: chance, not an answer. */
+    private Query strewn() throws IOException {
+        var about = new BooleanQuery.Builder();
+        for (var group : groups) {
+            for (var stem : ((Group.Words) group).leading().stems()) {
+                about.add(vocabulary.term(Fields.HEAD, stem), Occur.MUST);
+            }
+        }
+        var strewn = new BooleanQuery.Builder();
+        strewn.add(new TermInSetQuery(Facet.KIND.field(), LISTS), Occur.MUST);
+        strewn.add(about.build(), Occur.MUST_NOT);
+        return strewn.build();
     }
 
     /** Asks that anything of it be there; {@code pieces} are added where they are worth it. */

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.search;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 
+import org.benchlore.model.Kind;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.TestInstance;
@@ -12,6 +15,7 @@ import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * What somebody at the bench would type, chosen from the titles of the finished demonstration library by a person who
@@ -46,5 +50,29 @@ class TenTasksTest {
     void whatIsMeantStandsAmongTheFirstFive(String typed, String meant) {
         var ids = demonstration.index().find(Query.of(typed)).hits().stream().map(hit -> hit.row().id()).limit(5).toList();
         assertTrue(ids.contains(meant), ids::toString);
+    }
+
+    /** The same way, by another person a year on: shorthand, complaints of drivers, a question. */
+    @ParameterizedTest
+    @CsvSource({"forklft mast sinks overnight with load up, note-2025-forklift-five-quick-lifts-tell-dirt-from-seal-r2dx",
+        "brush wont turn left hand side sweeper, renew-sweeper-brush-motor",
+        "genset hunts at no load, note-2024-generator-beard-on-the-pickup-t4hb",
+        "van egr valve stuck after wash, renew-van-egr-valve",
+        "workboat white smoke cold start, job-2021-tern-white-smoke-when-cold-d5wj",
+        "lift door reopens all the time, job-2018-lift-door-opens-again-c6tn",
+        "how tight wheel nuts lorry, retighten-wheel-nuts",
+        "skip wont lock hook creeps back, inspect-hook-latch",
+        "which grease for slew ring, excavator-slew-grease",
+        "hook wont lift full skip, note-2024-plates-worn-below-limit-r5ca"})
+    void whatAnotherPersonMeansStandsThereToo(String typed, String meant) {
+        whatIsMeantStandsAmongTheFirstFive(typed, meant);
+    }
+
+    /** The shop's page names oil, coolant and the boats, each somewhere else. */
+    @ParameterizedTest
+    @ValueSource(strings = {"oil in coolant boat", "oil dripping at brush hub"})
+    void aPageOfListsThatHoldsTheWordsHereAndThereIsNotTheFirst(String typed) {
+        var first = demonstration.index().find(Query.of(typed)).hits().get(0).row();
+        assertFalse(List.of(Kind.SHOP, Kind.MACHINE).contains(first.kind()), first.title());
     }
 }
