@@ -43,7 +43,8 @@ public final class LadderBuilder {
         var teachIn = new TeachInRungs(now, work);
         var parts = new PartRungs(now, work, causes);
         var job = work.job().flatMap(record -> now.book().library().addressOf(record)
-                .map(address -> new Named(address, ElementTitle.of(record))));
+                .map(address -> new Named(address, ElementTitle.of(record)
+                        + (record.getOpened() == null ? "" : ", " + record.getOpened()))));
         return new Ladder(work.work(), job, List.of(new Rung(Rung.Kind.CONDITIONS, teachIn.conditions()),
                 new Rung(Rung.Kind.DISTURBED, teachIn.disturbed()), new Rung(Rung.Kind.OLD_PARTS, parts.oldParts()),
                 new Rung(Rung.Kind.NEW_PARTS, parts.newParts()), new Rung(Rung.Kind.SOFTWARE, teachIn.software())), killed());

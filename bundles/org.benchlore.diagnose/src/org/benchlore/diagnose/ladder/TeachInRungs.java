@@ -18,6 +18,7 @@ import org.benchlore.model.Measurement;
 import org.benchlore.model.NoteStatus;
 import org.benchlore.model.Procedure;
 import org.benchlore.model.ProcedureKind;
+import org.benchlore.model.RoundKind;
 import org.benchlore.model.Step;
 import org.benchlore.model.StepKind;
 import org.benchlore.model.Verdict;
@@ -43,15 +44,31 @@ final class TeachInRungs {
         return now.book().library().addressOf(object);
     }
 
-    /** What is measured before it is decided how the teach-in ended, then the conditions in words. */
+    /** Whether it was taught in at all; what is measured before it is decided how that ended; the conditions in words. */
     List<Item> conditions() {
         var items = new ArrayList<Item>();
+        forgotten().forEach(items::add);
         procedures(ProcedureKind.TEACH_IN).forEach(teachIn -> teachIn.getWays().stream().findFirst()
                 .map(way -> way.getWork()).ifPresent(one -> {
                     before(one).forEach(step -> step.getMeasurements().forEach(asked -> items.add(measured(asked))));
                     one.getConditions().forEach(condition -> items.add(condition(condition)));
                 }));
         return List.copyOf(items);
+    }
+
+    /** Teach-ins of which the job's record says nothing at all; a round that names a failed one speaks for all. */
+    private Stream<Item> forgotten() {
+        if (work.job().isEmpty() || work.job().get().getRounds().stream().anyMatch(it -> it.getKind() == RoundKind.TEACH_IN_FAILED)) {
+            return Stream.empty();
+        }
+        return procedures(ProcedureKind.TEACH_IN).filter(teachIn -> work.rounds().stream().flatMap(round -> round.getDone().stream())
+                .noneMatch(done -> address(done.getProcedure()).equals(address(teachIn)))).map(teachIn -> new Item(State.OPEN,
+                        title(teachIn), "not recorded as done: do it to its end before anything else is suspected",
+                        address(teachIn)));
+    }
+
+    private static String title(Procedure procedure) {
+        return procedure.getTitle() == null ? procedure.getId() : procedure.getTitle();
     }
 
     private static List<Step> before(Work work) {
@@ -100,8 +117,7 @@ final class TeachInRungs {
         var place = address(service);
         var done = work.rounds().stream().flatMap(round -> round.getDone().stream())
                 .filter(one -> address(one.getProcedure()).equals(place)).toList();
-        var title = service.getTitle() == null ? service.getId() : service.getTitle();
-        return new Item(done.isEmpty() ? State.OPEN : State.GOOD, title, done.isEmpty() ? "not recorded"
+        return new Item(done.isEmpty() ? State.OPEN : State.GOOD, title(service), done.isEmpty() ? "not recorded"
                 : "done" + minutes(done.get(done.size() - 1)), place);
     }
 

@@ -44,6 +44,23 @@ class LadderTest {
                 lines(hoist.after("winch-1", "renew-drive"), Rung.Kind.CONDITIONS));
     }
 
+    /** A record in which the work was done and nobody wrote of the teach-in that belongs after it. */
+    private List<String> conditions(String more) throws Exception {
+        hoist.shop().put("jobs/2026/job-2026-drive.xmi", "<book:JobRecord %s id=\"job-2026-drive\" formatVersion=\"1\" title=\"Drive\""
+                + " opened=\"2026-03-01\"><unit href=\"../../units/winch-1.xmi#winch-1\"/><rounds id=\"round-1\" kind=\"STRIP\"><done>"
+                + "<procedure href=\"../../procedures/renew-drive.xmi#renew-drive\"/></done>" + more + "</rounds></book:JobRecord>");
+        return lines(hoist.after("winch-1", "renew-drive"), Rung.Kind.CONDITIONS);
+    }
+
+    @Test
+    void aTeachInThatNobodyRecordedComesFirst() throws Exception {
+        assertEquals("OPEN Teach it in: not recorded as done: do it to its end before anything else is suspected", conditions("").get(0));
+        assertEquals("Teach it in", hoist.after("winch-1", "renew-drive").ladder().orElseThrow().next().orElseThrow().text());
+        assertEquals("Drive, 2026-03-01", hoist.after("winch-1", "renew-drive").ladder().orElseThrow().job().orElseThrow().title());
+        assertEquals("OPEN Voltage: not recorded, should be 24 V to 28 V", conditions(
+                "<done><procedure href=\"../../procedures/learn.xmi#learn\"/></done>").get(0));
+    }
+
     @Test
     void whatWasDisturbedStandsByItsSortAndWhatWasDoneAfterwardsIsGood() throws Exception {
         hoist.job("2 mm", "PASS");
