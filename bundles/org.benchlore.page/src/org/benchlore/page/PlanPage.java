@@ -88,7 +88,7 @@ public final class PlanPage {
                 .add("Earliest hand-back", moment(times.handBack()))
                 .add("Price with tax", plan.price().total() + " usually, " + plan.price().totalBad() + " when it goes badly "
                         + plan.price().currency() + "; good until " + plan.price().validUntil())
-                .add("Cheapest plan", plan.solution().isExact() ? "yes, none costs less"
+                .add("Cheapest plan", plan.solution().isExact() ? "yes, of the ways and times written down none costs less"
                         : "not proved; at most " + cents(plan.solution().gap()) + " dearer than the cheapest"));
     }
 

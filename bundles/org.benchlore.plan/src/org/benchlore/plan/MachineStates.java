@@ -61,7 +61,19 @@ final class MachineStates {
     }
 
     void enter(List<MachineState> wanted) {
-        complete(wanted).forEach(state -> now.put(sort(state), state));
+        var all = complete(wanted);
+        all.forEach(state -> now.put(sort(state), state));
+        if (all.contains(MachineState.RUNNING)) {
+            lapse(all, MachineState.PRESSURE_RELIEVED);
+            lapse(all, MachineState.COLD);
+        }
+    }
+
+    /** What has run is neither cold nor without pressure until somebody sees to it again. */
+    private void lapse(List<MachineState> said, MachineState state) {
+        if (!said.contains(state) && now.get(sort(state)) == state) {
+            now.remove(sort(state));
+        }
     }
 
     /** Two states of one work that exclude each other, empty if there are none. */

@@ -199,10 +199,19 @@ final class PlanInputs {
                 .map(Way::getWork);
     }
 
+    private List<List<String>> needs(PlanItem item) {
+        return book.known(item.id()).getWays().stream().filter(way -> item.work().filter(way.getWork()::equals).isPresent())
+                .map(way -> needs(way.getNeeds())).findFirst().orElse(List.of());
+    }
+
+    /** Whether something done after closing needs nothing open. */
+    boolean isDoneClosed(PlanItem item) {
+        return needs(item).isEmpty();
+    }
+
     /** What must be opened, in order, for something done after closing that cannot be done closed. */
     List<String> reopening(PlanItem item, PlanProblem problem) throws PlanException {
-        var needs = book.known(item.id()).getWays().stream().filter(way -> item.work().filter(way.getWork()::equals).isPresent())
-                .map(way -> needs(way.getNeeds())).findFirst().orElse(List.of());
+        var needs = needs(item);
         if (needs.isEmpty()) {
             return List.of();
         }

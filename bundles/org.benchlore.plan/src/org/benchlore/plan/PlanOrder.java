@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -25,6 +26,9 @@ import org.benchlore.plan.search.Target;
  * which changes the machine's state least; refit in reverse; then what is done once after closing. The machine's state is changed before the item that asks for it.
  */
 final class PlanOrder {
+
+    /** Filling, bleeding, adjusting and teaching in come before the machine is driven out; tests after it. */
+    private static final int LAST_BEFORE_IT_RUNS = 2;
 
     private final PlanProblem problem;
     private final Solution solution;
@@ -84,26 +88,46 @@ final class PlanOrder {
                 .thenComparing(item -> item.part() == Part.STRIP).thenComparing(PlanItem::id);
     }
 
-    private void add(PlanItem item) {
+    private void add(PlanItem item) throws PlanException {
         var wanted = item.work().map(work -> List.copyOf(work.getStates())).orElse(List.of());
-        if (states.changes(wanted).contains(MachineState.FILLED)) {
-            fill();
+        if (item.part() == Part.REFIT && NextItem.runs(item)) {
+            settle(LAST_BEFORE_IT_RUNS, item.id());
+        } else if (states.changes(wanted).contains(MachineState.FILLED)) {
+            settle(0, "");
         }
         // The first item names all it asks for: nobody knows for sure how the machine was left.
         items.add(item.changed(items.isEmpty() ? wanted.stream().sorted().toList() : states.changes(wanted)));
         states.enter(wanted);
     }
 
-    /** Nothing runs or is tested empty: what fills is done as soon as everything that asks for it is closed. */
-    private void fill() {
-        var filling = due.values().stream().filter(item -> order.rank(item.id()) == 0 && problem.accesses().stream()
-                .noneMatch(access -> open.contains(access.id()) && access.closing().contains(item.id())))
-                .filter(item -> item.work().filter(work -> !work.getStates().contains(MachineState.FILLED)).isPresent())
-                .toList();
-        filling.forEach(item -> {
-            due.remove(item.id());
-            add(item);
-        });
+    /**
+     * Nothing runs or is tested empty: what fills is done as soon as everything that asks for it is closed. Nothing is driven or
+     * lifted with what has not been bled, adjusted and taught in again either, as far as that can be done by then.
+     */
+    private void settle(int last, String closed) throws PlanException {
+        for (var next = settling(last, closed); next.isPresent(); next = settling(last, closed)) {
+            due.remove(next.get().id());
+            add(next.get());
+        }
+    }
+
+    private Optional<PlanItem> settling(int last, String closed) throws PlanException {
+        var ready = new ArrayList<PlanItem>();
+        for (var item : due.values()) {
+            boolean isFilling = item.work().filter(work -> !work.getStates().contains(MachineState.FILLED)).isPresent();
+            if (order.rank(item.id()) <= last && (last > 0 || isFilling) && !order.mustWait(item.id(), due.keySet())
+                    && problem.accesses().stream().noneMatch(access -> access.closing().contains(item.id())
+                            && (open.contains(access.id()) || access.id().equals(closed)))
+                    && inputs.isDoneClosed(item)) {
+                ready.add(item);
+            }
+        }
+        return ready.stream().min(closingOrder());
+    }
+
+    private Comparator<PlanItem> closingOrder() {
+        return Comparator.comparing((PlanItem item) -> order.rank(item.id())).thenComparing(item -> order.depth(item.id()))
+                .thenComparing(this::changes).thenComparing(PlanItem::id);
     }
 
     private int changes(PlanItem item) {
@@ -138,7 +162,7 @@ final class PlanOrder {
         return problem.targets().stream().filter(it -> it.id().equals(id)).findFirst().orElseThrow();
     }
 
-    private void works(Map<String, PlanItem> left, Set<String> among) {
+    private void works(Map<String, PlanItem> left, Set<String> among) throws PlanException {
         while (!left.isEmpty()) {
             var ready = left.keySet().stream().filter(id -> target(id).before().stream().noneMatch(left::containsKey)).toList();
             var next = ready.stream().min(Comparator.comparing((String id) -> !NextItem.runs(left.get(id)))
@@ -149,7 +173,7 @@ final class PlanOrder {
         }
     }
 
-    private void close(List<String> kept) {
+    private void close(List<String> kept) throws PlanException {
         for (int i = open.size() - 1; i >= 0; i--) {
             if (!kept.contains(open.get(i))) {
                 var id = open.remove(i);
@@ -198,10 +222,11 @@ final class PlanOrder {
         var left = due;
         while (!left.isEmpty()) {
             var ready = left.keySet().stream().filter(id -> !order.mustWait(id, left.keySet())).toList();
-            var next = (ready.isEmpty() ? left.keySet() : ready).stream().min(Comparator.comparing(order::rank)
-                    .thenComparing(order::depth).thenComparing(id -> changes(left.get(id)))
-                    .thenComparing(Comparator.naturalOrder())).orElseThrow();
-            reopened(left.remove(next)).forEach(this::add);
+            var next = (ready.isEmpty() ? left.keySet() : ready).stream().map(left::get).min(closingOrder()).orElseThrow();
+            left.remove(next.id());
+            for (var item : reopened(next)) {
+                add(item);
+            }
         }
     }
 

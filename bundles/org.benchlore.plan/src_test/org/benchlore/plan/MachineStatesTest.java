@@ -111,4 +111,17 @@ class MachineStatesTest {
         assertEquals(List.of(), MachineStates.contradiction(List.of(RUNNING, BATTERY_ON)));
         assertEquals(List.of(), MachineStates.contradiction(List.of(STOPPED, BATTERY_OFF)));
     }
+
+    @Test
+    void whatHasRunIsNeitherColdNorWithoutPressureUnlessItsPageSaysSo() {
+        assertEquals(List.of(COLD, PRESSURE_RELIEVED), afterRunning(List.of(COLD, PRESSURE_RELIEVED), RUNNING));
+        assertEquals(List.of(), afterRunning(List.of(COLD, PRESSURE_RELIEVED), RUNNING, COLD, PRESSURE_RELIEVED));
+        assertEquals(List.of(COLD, PRESSURE_RELIEVED), afterRunning(List.of(HOT, UNDER_PRESSURE), RUNNING));
+    }
+
+    private List<MachineState> afterRunning(List<MachineState> before, MachineState... run) {
+        states.enter(before);
+        states.enter(List.of(run));
+        return states.changes(List.of(COLD, PRESSURE_RELIEVED));
+    }
 }

@@ -143,12 +143,29 @@ class OrderTest {
         assertEquals(List.of("sump [DRAINED]", "-hood [FILLED, RUNNING]"), changes(plan));
     }
 
+    /** Nobody drives off with a unit that was not bled and taught in; the leak test comes after. */
     @Test
-    void whatIsDoneFilledItselfDoesNotCountAsFilling() throws Exception {
-        crane.crane(access("hood", "", "", "states=\"RUNNING\"", "") + access("sump", "hood", "states=\"DRAINED\"", "",
-                to("afterClosing", "top-up")));
-        crane.work("top-up", "SERVICE", "", "FILLED", "").work("in-sump", "RENEW", "sump", "", "");
-        assertEquals(List.of("+hood", "+sump", "in-sump", "-sump", "-hood", ")top-up"), order(crane.plan("in-sump")));
+    void whatIsBledAdjustedAndTaughtInComesBeforeItIsDrivenOut() throws Exception {
+        crane.crane(access("pit", "", "states=\"RUNNING\"", "states=\"RUNNING\"", "") + access("unit-out", "pit", "", "", ""));
+        crane.work("bleed", "SERVICE", "", "", "").work("teach", "TEACH_IN", "", "", "").work("leaks", "TEST", "", "", "")
+                .work("renew", "RENEW", "unit-out", "", to("afterClosing", "teach", "leaks", "bleed"));
+        assertEquals(List.of("+pit", "+unit-out", "renew", "-unit-out", ")bleed", ")teach", "-pit", ")leaks"), order(crane.plan("renew")));
+    }
+
+    @Test
+    void whatWaitsForSomethingLaterOrNeedsSomethingOpenIsNotDoneBeforeItIsDrivenOut() throws Exception {
+        crane.crane(access("pit", "", "states=\"RUNNING\"", "states=\"RUNNING\"", to("afterClosing", "set")) + access("lid", "", "", "", ""));
+        crane.work("set", "ADJUST", "", "", "").work("grease", "SERVICE", "lid", "", "").work("teach", "TEACH_IN", "", "", to("before", "run"))
+                .work("run", "TEST", "", "", "").work("renew", "RENEW", "pit", "", to("afterClosing", "grease", "teach"));
+        assertEquals(List.of("+pit", "renew", "-pit", "+lid", ")grease", "-lid", ")set", ")run", ")teach"), order(crane.plan("renew")));
+    }
+
+    @Test
+    void afterARunTheMachineIsNeitherColdNorWithoutPressure() throws Exception {
+        crane.crane(access("hood", "", "states=\"COLD PRESSURE_RELIEVED\"", "", ""));
+        crane.work("a-run", "TEST", "hood", "RUNNING", "").work("b-line", "RENEW", "hood", "STOPPED COLD PRESSURE_RELIEVED", "");
+        assertEquals(List.of("hood [COLD, PRESSURE_RELIEVED]", "a-run [RUNNING]", "b-line [COLD, PRESSURE_RELIEVED, STOPPED]"),
+                changes(crane.plan("a-run", "b-line")));
     }
 
     @Test
