@@ -31,7 +31,7 @@ final class LadderBlocks {
     private void write(int number, Rung rung) {
         sheet.heading(3, number + ". " + rung.kind().words());
         if (rung.items().isEmpty()) {
-            sheet.paragraph(Spans.of("Nothing recorded."));
+            sheet.paragraph(Spans.of(rung.kind() == Rung.Kind.CONDITIONS ? "No teach-in belongs to this work." : "Nothing recorded."));
         }
         sheet.bullets(rung.items().stream().map(LadderBlocks::line).toList());
     }

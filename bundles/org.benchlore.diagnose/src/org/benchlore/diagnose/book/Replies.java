@@ -5,15 +5,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.benchlore.diagnose.Question.Reply;
 import org.benchlore.diagnose.QuestionException;
+import org.benchlore.model.Address;
+import org.benchlore.model.Component;
 import org.benchlore.model.MeasuredValue;
 import org.benchlore.model.Measurement;
 import org.benchlore.model.Round;
 import org.benchlore.model.Verdict;
 import org.benchlore.store.Library;
+import org.eclipse.emf.ecore.EObject;
 
 /** Finds the outcome that somebody's answer names, and those that the measured values of a job record tell. */
 public final class Replies {
@@ -87,18 +92,32 @@ public final class Replies {
     }
 
     /**
-     * Returns what measured values tell.
+     * Returns what measured values tell. What was measured before the part it speaks of was renewed tells nothing any more.
      *
      * @param rounds rounds of a job record
      * @return answers, the last of each check, in order
      */
     public List<Answered> recorded(List<Round> rounds) {
         var found = new ArrayList<Answered>();
-        rounds.forEach(round -> round.getMeasured().forEach(value -> recorded(value).ifPresent(one -> {
-            found.removeIf(other -> other.probe().equals(one.probe()));
-            found.add(one);
-        })));
+        rounds.forEach(round -> {
+            round.getDone().forEach(done -> found.removeIf(one -> isOf(one.outcome(), CaseNote.addresses(library, done.getRenewed()))));
+            round.getMeasured().forEach(value -> recorded(value).ifPresent(one -> {
+                found.removeIf(other -> other.probe().equals(one.probe()));
+                found.add(one);
+            }));
+        });
         return List.copyOf(found);
+    }
+
+    /** Whether an outcome speaks for a cause in what was renewed, or only against causes in it. */
+    private boolean isOf(Probe.Outcome outcome, Set<Address> renewed) {
+        return outcome.points().stream().anyMatch(cause -> sitsIn(cause, renewed)) || outcome.points().isEmpty()
+                && !outcome.against().isEmpty() && outcome.against().stream().allMatch(cause -> sitsIn(cause, renewed));
+    }
+
+    private boolean sitsIn(Address cause, Set<Address> renewed) {
+        return library.element(cause).map(EObject::eContainer).stream().flatMap(component -> Stream.iterate(component,
+                Component.class::isInstance, EObject::eContainer)).anyMatch(one -> library.addressOf(one).filter(renewed::contains).isPresent());
     }
 
     private Optional<Answered> recorded(MeasuredValue value) {

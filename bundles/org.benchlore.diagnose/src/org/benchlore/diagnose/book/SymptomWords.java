@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import org.benchlore.terms.WordGroups;
@@ -21,7 +22,11 @@ public final class SymptomWords {
     private static final double WITHIN = 0.75;
     private static final int ENOUGH_WORDS = 3;
     private static final Set<String> SMALL = Set.of("a", "an", "the", "of", "is", "are", "was", "were", "it", "its", "in",
-            "on", "at", "to", "with", "and", "or", "for", "from", "after", "when", "while", "does", "do", "did", "my", "i");
+            "on", "at", "to", "with", "and", "or", "for", "from", "after", "when", "while", "does", "do", "did", "my", "i", "will", "be",
+            "been", "has", "have", "had", "we", "you", "he", "she", "they", "this", "that", "there", "then", "if", "just", "very", "bit");
+    private static final Pattern NOT = Pattern.compile("\\b(won|can|don|doesn|didn|isn)['\u2019]?t\\b");
+    private static final Pattern CLAUSES = Pattern.compile("[,;.!?]|\\b(and|but)\\b");
+    private static final int FEWEST_OF_A_CLAUSE = 2;
     private static final List<String> ENDINGS = List.of("ing", "ed", "es", "s");
     private static final int SHORTEST = 3;
 
@@ -38,13 +43,23 @@ public final class SymptomWords {
     }
 
     /**
-     * Says how alike two texts are: twice the words they share, over all their words.
+     * Says how alike two texts are: twice the words they share, over all their words. Of a complaint of several clauses one may
+     * be what is meant: it counts as far as it is alike, times {@value #WITHIN}.
      *
-     * @param one a text
+     * @param one a complaint, in anybody's words
      * @param other a text
      * @return 1 for the same words, 0 where less than half is shared
      */
     public double alike(String one, String other) {
+        return Math.max(whole(one, other), WITHIN * clauses(one).stream().mapToDouble(clause -> whole(clause, other)).max().orElse(0));
+    }
+
+    private List<String> clauses(String text) {
+        var clauses = CLAUSES.split(text);
+        return clauses.length < 2 ? List.of() : Stream.of(clauses).filter(clause -> words(clause).size() >= FEWEST_OF_A_CLAUSE).toList();
+    }
+
+    private double whole(String one, String other) {
         var words = words(one);
         var others = words(other);
         if (words.isEmpty() || others.isEmpty()) {
@@ -88,8 +103,8 @@ public final class SymptomWords {
     }
 
     private Set<String> read(String text) {
-        var atoms = Stream.of(text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+")).filter(word -> !word.isEmpty())
-                .toList();
+        var plain = NOT.matcher(text.toLowerCase(Locale.ROOT)).replaceAll("not");
+        var atoms = Stream.of(plain.split("[^\\p{L}\\p{N}]+")).filter(word -> !word.isEmpty()).toList();
         var found = new HashSet<String>();
         var taken = new HashSet<Integer>();
         for (var match : groups.alternatives(atoms)) {

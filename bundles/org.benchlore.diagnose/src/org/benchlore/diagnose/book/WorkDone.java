@@ -22,7 +22,7 @@ import org.benchlore.model.Round;
  * @param disturbed components it disturbed, with how
  * @param steps steps of opening and of the work that disturb something
  * @param job the job record it was done in, if there is one
- * @param rounds the job's rounds up to the last teach-in that failed, all if none did
+ * @param rounds the job's rounds up to the last teach-in that failed and up to the work itself, all if none failed
  */
 public record WorkDone(Named work, Procedure procedure, Set<Address> with, Set<Address> renewed,
         Map<Address, String> disturbed, List<Disturbance> steps, Optional<JobRecord> job, List<Round> rounds) {

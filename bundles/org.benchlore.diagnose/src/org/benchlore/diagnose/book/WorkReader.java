@@ -51,7 +51,7 @@ public final class WorkReader {
     public WorkDone read(Procedure procedure, Optional<Address> unit) {
         var address = library.addressOf(procedure).orElseThrow();
         var job = unit.flatMap(one -> job(address, one));
-        var rounds = job.map(WorkReader::untilItFailed).orElse(List.of());
+        var rounds = job.map(record -> untilItFailed(record, address)).orElse(List.of());
         var with = new LinkedHashSet<Address>();
         var disturbances = new Disturbances(book);
         collect(procedure, with, disturbances);
@@ -70,13 +70,17 @@ public final class WorkReader {
                 .flatMap(row -> library.top(row.id())).map(JobRecord.class::cast);
     }
 
-    /** What came after the last teach-in that failed is not known yet when it fails. */
-    private static List<Round> untilItFailed(JobRecord job) {
-        int last = -1;
-        for (int i = 0; i < job.getRounds().size(); i++) {
-            last = job.getRounds().get(i).getKind() == RoundKind.TEACH_IN_FAILED ? i : last;
+    /** What came after the last teach-in that failed is not known yet when it fails; but the work itself has been done. */
+    private List<Round> untilItFailed(JobRecord job, Address procedure) {
+        var rounds = job.getRounds();
+        int failed = -1;
+        int done = -1;
+        for (int i = 0; i < rounds.size(); i++) {
+            failed = rounds.get(i).getKind() == RoundKind.TEACH_IN_FAILED ? i : failed;
+            done = rounds.get(i).getDone().stream().anyMatch(it -> library.addressOf(it.getProcedure()).filter(procedure::equals)
+                    .isPresent()) ? i : done;
         }
-        return List.copyOf(last < 0 ? job.getRounds() : job.getRounds().subList(0, last + 1));
+        return List.copyOf(failed < 0 ? rounds : rounds.subList(0, Math.max(failed, done) + 1));
     }
 
     private Set<Address> renewed(List<Round> rounds) {

@@ -108,4 +108,20 @@ class BookTest {
         assertEquals(1, weights.counts(NoteStatus.HELD));
         assertEquals(0.5, weights.counts(NoteStatus.SUSPECTED));
     }
+
+    /** A driver says two things in a breath; each may be what somebody wrote down. */
+    @Test
+    void aClauseOfAComplaintIsAlikeAsFarAsItGoes() {
+        assertEquals(0.75, words.alike("lights flicker, volts hunt up and down", "Lights flicker"), 1e-9);
+        assertEquals(0.75 * 2 * 2 / 5, words.alike("lights flicker, volts hunt up and down", "Volts hunt"), 1e-9);
+        assertEquals(0, words.alike("lights out, volts up and down", "Down"), "one word is no clause");
+        assertEquals(1, words.alike("Door stops and opens", "Door stops and opens"), 1e-9);
+    }
+
+    @Test
+    void notIsNotInWhateverWayItIsPut() {
+        for (var put : java.util.List.of("Crane wont slew", "Crane won't slew", "the crane will not slew", "crane doesn\u2019t slew")) {
+            assertEquals(1, words.alike(put, "Crane does not slew"), 1e-9, put);
+        }
+    }
 }

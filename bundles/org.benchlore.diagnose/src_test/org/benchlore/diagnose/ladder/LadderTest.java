@@ -61,6 +61,22 @@ class LadderTest {
                 "<done><procedure href=\"../../procedures/learn.xmi#learn\"/></done>").get(0));
     }
 
+    /** The band was renewed after the teach-in had failed; asked after that very work, it counts as new. */
+    @Test
+    void workDoneAfterTheFailureCountsWhereItIsTheWorkAskedAbout() throws Exception {
+        hoist.job("0.5 mm", "FAIL");
+        assertTrue(lines(hoist.after("winch-1", "renew-drive"), Rung.Kind.OLD_PARTS).stream().anyMatch(line -> line.contains("Brake band")));
+        assertTrue(lines(hoist.after("winch-1", "set-band"), Rung.Kind.OLD_PARTS).stream().noneMatch(line -> line.contains("Brake band")));
+    }
+
+    /** The gap was measured before the band was renewed; asked after that, it says nothing of the new band. */
+    @Test
+    void whatWasMeasuredBeforeAPartWasRenewedLapses() throws Exception {
+        hoist.job("0.5 mm", "FAIL");
+        assertTrue(hoist.after("winch-1", "renew-drive").toString().contains("Gap 0.5 mm"));
+        assertTrue(!hoist.after("winch-1", "set-band").toString().contains("Gap 0.5 mm"));
+    }
+
     @Test
     void whatWasDisturbedStandsByItsSortAndWhatWasDoneAfterwardsIsGood() throws Exception {
         hoist.job("2 mm", "PASS");
