@@ -24,6 +24,10 @@ final class Analyzers {
             "hadnt", "hasnt", "havent", "isnt", "shouldnt", "wasnt", "werent", "wont", "wouldnt");
 
     private static final List<String> TELLING = List.of("no", "not");
+    /** Words of a question and of whoever asks it. 'Can' is not among them: it is also a bus. */
+    private static final List<String> ASKING = List.of("how", "do", "does", "did", "what", "which", "who", "where", "why", "when", "could",
+            "should", "would", "please", "i", "my", "we", "our", "you", "your", "he", "she", "his", "her", "has", "have", "had", "been",
+            "from");
 
     private Analyzers() {
     }
@@ -50,6 +54,7 @@ final class Analyzers {
     /** Words that help nobody to find anything. 'No' and 'not' do: 'no drive' is a complaint. */
     private static CharArraySet littleWords() {
         var words = new CharArraySet(CONTRACTIONS, false);
+        words.addAll(ASKING);
         for (var each : EnglishAnalyzer.ENGLISH_STOP_WORDS_SET) {
             var word = new String((char[]) each);
             if (!TELLING.contains(word)) {

@@ -68,6 +68,14 @@ class TenTasksTest {
         whatIsMeantStandsAmongTheFirstFive(typed, meant);
     }
 
+    @ParameterizedTest
+    @CsvSource({"how do i relieve the pressure on the digger, relieve-excavator-hydraulics",
+        "why does the generator hunt when i have no load on it, note-2024-generator-beard-on-the-pickup-t4hb",
+        "what should the wheel nuts have on our lorry, retighten-wheel-nuts"})
+    void wordsOfAQuestionAreNotLookedFor(String typed, String meant) {
+        whatIsMeantStandsAmongTheFirstFive(typed, meant);
+    }
+
     /** The shop's page names oil, coolant and the boats, each somewhere else. */
     @ParameterizedTest
     @ValueSource(strings = {"oil in coolant boat", "oil dripping at brush hub"})
