@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.bench;
 
+import org.benchlore.bench.packs.PackCommand;
 import org.benchlore.bench.rank.RankCommand;
 import org.benchlore.bench.rules.CheckCommand;
 import org.benchlore.bench.speed.SpeedCommand;
@@ -10,8 +11,8 @@ import picocli.CommandLine.Command;
 
 /** The bench's command line. Exit 0 measured; 1 something failed on the way; 2 a bad argument or a bad set. */
 @Command(name = "bench", mixinStandardHelpOptions = true,
-        description = "Measures the product's search beside plain Lucene and SQLite FTS5 in one run.",
-        subcommands = {RankCommand.class, SpeedCommand.class, CheckCommand.class})
+        description = "Measures the product: its search beside plain Lucene and SQLite FTS5 in one run, its rules, its packs.",
+        subcommands = {RankCommand.class, SpeedCommand.class, CheckCommand.class, PackCommand.class})
 public final class Main {
 
     private Main() {

@@ -32,4 +32,11 @@ class MainTest {
         assertEquals(2, run("speed", "--notes", "5"));
         assertEquals("bench: Give --notes 100 or more, and 1 or more for everything else", errors.toString().strip());
     }
+
+    @Test
+    void aPackOfNothingAndALibraryThatIsNoneAreBadArguments(@TempDir Path folder) {
+        assertEquals(2, run("pack", "--procedures", "0"));
+        assertEquals(2, run("pack", "--library", folder.toString()));
+        assertEquals(2, errors.toString().lines().filter(line -> line.startsWith("bench: ")).count(), errors::toString);
+    }
 }

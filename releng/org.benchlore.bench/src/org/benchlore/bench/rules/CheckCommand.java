@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 
 import org.benchlore.bench.BenchException;
 import org.benchlore.bench.Folders;
+import org.benchlore.bench.ManyProcedures;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;

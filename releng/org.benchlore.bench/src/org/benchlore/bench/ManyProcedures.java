@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package org.benchlore.bench.rules;
+package org.benchlore.bench;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -7,10 +7,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 
-import org.benchlore.bench.BenchException;
-
 /** A copy of a library with so many procedures more, each a copy of one of its own under another id. */
-final class ManyProcedures {
+public final class ManyProcedures {
 
     private static final String PROCEDURES = "procedures";
     private static final String ENDING = ".xmi";
@@ -18,7 +16,13 @@ final class ManyProcedures {
     private final Path from;
     private final Path to;
 
-    ManyProcedures(Path from, Path to) {
+    /**
+     * Prepares a copy.
+     *
+     * @param from a library
+     * @param to an empty folder
+     */
+    public ManyProcedures(Path from, Path to) {
         this.from = from;
         this.to = to;
     }
@@ -30,7 +34,7 @@ final class ManyProcedures {
      * @throws IOException if it cannot be read or written
      * @throws BenchException if there is no library
      */
-    void write(int count) throws IOException, BenchException {
+    public void write(int count) throws IOException, BenchException {
         if (!Files.isRegularFile(from.resolve("shop.xmi"))) {
             throw new BenchException(from + " is no library: give the folder that holds shop.xmi");
         }
