@@ -20,7 +20,7 @@ class DemonstrationTest {
 
     @Test
     void whatIsSilencedIsAWarningWithItsReason() {
-        assertEquals(2, report.silenced().size());
+        assertEquals(1, report.silenced().size());
         report.silenced().forEach(one -> {
             assertEquals(Severity.WARNING, one.problem().severity());
             assertTrue(one.reason().length() > 20, one.reason());

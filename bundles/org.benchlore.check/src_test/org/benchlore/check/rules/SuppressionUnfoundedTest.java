@@ -8,8 +8,8 @@ class SuppressionUnfoundedTest extends Mirror {
 
     SuppressionUnfoundedTest() {
         super("suppression-unfounded", "shop.xmi",
-                b -> b.get("suppression-m5ra", Suppression.class).setReason(null),
-                "suppression-m5ra",
-                b -> b.get("suppression-m5ra", Suppression.class).setReason("So it is."));
+                b -> b.get("suppression-c7hv", Suppression.class).setReason(null),
+                "suppression-c7hv",
+                b -> b.get("suppression-c7hv", Suppression.class).setReason("So it is."));
     }
 }
