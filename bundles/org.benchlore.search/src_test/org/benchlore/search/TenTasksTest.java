@@ -52,7 +52,7 @@ class TenTasksTest {
         assertTrue(ids.contains(meant), ids::toString);
     }
 
-    /** The same way, by another person a year on: shorthand, complaints of drivers, a question. */
+    /** The same again, thought of after the library was finished: shorthand, complaints of drivers, a question. */
     @ParameterizedTest
     @CsvSource({"forklft mast sinks overnight with load up, note-2025-forklift-five-quick-lifts-tell-dirt-from-seal-r2dx",
         "brush wont turn left hand side sweeper, renew-sweeper-brush-motor",
@@ -64,7 +64,7 @@ class TenTasksTest {
         "skip wont lock hook creeps back, inspect-hook-latch",
         "which grease for slew ring, excavator-slew-grease",
         "hook wont lift full skip, note-2024-plates-worn-below-limit-r5ca"})
-    void whatAnotherPersonMeansStandsThereToo(String typed, String meant) {
+    void whatWasThoughtOfLaterStandsThereToo(String typed, String meant) {
         whatIsMeantStandsAmongTheFirstFive(typed, meant);
     }
 
