@@ -23,7 +23,8 @@ import org.benchlore.plan.search.Target;
 /**
  * Puts what the search chose into the order of the job: what must come before the strip; strip and work, each as soon as
  * it is within reach, first what needs the engine or must come before the strip with no more open than it needs, next that
- * which changes the machine's state least; refit in reverse; then what is done once after closing. The machine's state is changed before the item that asks for it.
+ * which changes the machine's state least; refit in reverse, with what fills, bleeds and teaches in before a refit that needs
+ * the engine; then what is done once after closing. The machine's state is changed before the item that asks for it.
  */
 final class PlanOrder {
 

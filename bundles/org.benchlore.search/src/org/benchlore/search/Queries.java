@@ -9,7 +9,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.stream.Stream;
 
-import org.benchlore.model.Kind;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
@@ -22,6 +21,7 @@ import org.apache.lucene.search.Query;
 import org.apache.lucene.search.TermInSetQuery;
 import org.apache.lucene.search.TermQuery;
 import org.apache.lucene.util.BytesRef;
+import org.benchlore.model.Kind;
 
 /** Makes the index's queries out of groups. */
 final class Queries {

@@ -116,8 +116,9 @@ public final class Replies {
     }
 
     private boolean sitsIn(Address cause, Set<Address> renewed) {
-        return library.element(cause).map(EObject::eContainer).stream().flatMap(component -> Stream.iterate(component,
-                Component.class::isInstance, EObject::eContainer)).anyMatch(one -> library.addressOf(one).filter(renewed::contains).isPresent());
+        return library.element(cause).map(EObject::eContainer).stream()
+                .flatMap(component -> Stream.iterate(component, Component.class::isInstance, EObject::eContainer))
+                .anyMatch(one -> library.addressOf(one).filter(renewed::contains).isPresent());
     }
 
     private Optional<Answered> recorded(MeasuredValue value) {

@@ -23,7 +23,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** Measures how long pages of a large library take and how much memory; each pack by a process of its own tells the first one's time. */
+/** Measures how long the pages of a large library take and how much memory; the first round is what a user waits for. */
 @Command(name = "pack", mixinStandardHelpOptions = true,
         description = "Times the pages of a library made large, with a learner's way; the first time and again.")
 public final class PackCommand implements Callable<Integer> {
