@@ -14,6 +14,7 @@ import org.benchlore.model.Address;
 import org.benchlore.model.Procedure;
 import org.benchlore.page.TextRenderer;
 import org.benchlore.store.Row;
+import org.benchlore.store.UnknownId;
 import org.benchlore.workshop.OpenLibrary;
 import org.eclipse.core.runtime.NullProgressMonitor;
 
@@ -81,7 +82,8 @@ final class CheckCommand implements Callable<Integer> {
 
     private static String path(OpenLibrary open, String id) throws BadArgument {
         var row = id.contains("#") ? at(open, id) : open.library().catalogue().byId(id);
-        return row.map(Row::path).orElseThrow(() -> new BadArgument("There is no element '" + id + "'; 'find TEXT' finds ids"));
+        return row.map(Row::path).orElseThrow(() -> new BadArgument(
+                new UnknownId(open.library().catalogue()).says(id, "element")));
     }
 
     private static Optional<Row> at(OpenLibrary open, String id) throws BadArgument {

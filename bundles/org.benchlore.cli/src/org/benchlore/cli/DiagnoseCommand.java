@@ -30,8 +30,12 @@ final class DiagnoseCommand implements Callable<Integer> {
     @Mixin
     private LibraryOption library;
 
-    @Parameters(paramLabel = "MACHINE", description = "Id of a machine or a unit.")
+    @Parameters(index = "0", paramLabel = "MACHINE", description = "Id of a machine or a unit.")
     private String machine;
+
+    @Parameters(index = "1..*", arity = "0..*", paramLabel = "COMPLAINT",
+            description = "What was noticed, in words; codes may stand among them.")
+    private List<String> complaint = new ArrayList<>();
 
     @Option(names = "--symptom", paramLabel = "T", description = "What was noticed; may be given several times.")
     private List<String> symptoms = new ArrayList<>();
@@ -66,10 +70,16 @@ final class DiagnoseCommand implements Callable<Integer> {
 
     private Assessment ask(OpenLibrary open) throws BadArgument {
         try {
-            return open.diagnoses().ask(new Question(machine, symptoms, codes, Optional.ofNullable(after), replies()));
+            return open.diagnoses().ask(new Question(machine, all(), codes, Optional.ofNullable(after), replies()));
         } catch (QuestionException e) {
             throw new BadArgument(e.getMessage());
         }
+    }
+
+    private List<String> all() {
+        var all = new ArrayList<>(symptoms);
+        all.add(0, String.join(" ", complaint));
+        return all;
     }
 
     private List<Reply> replies() throws BadArgument {

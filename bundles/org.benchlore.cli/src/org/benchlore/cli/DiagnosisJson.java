@@ -187,6 +187,7 @@ final class DiagnosisJson {
             var one = named(member.component());
             one.addProperty("renewed", member.renewed());
             one.addProperty("when", member.when());
+            one.add("knownCauses", array(member.causes(), DiagnosisJson::named));
             return one;
         }));
         return json;

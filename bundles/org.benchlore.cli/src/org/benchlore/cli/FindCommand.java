@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import org.benchlore.model.Address;
 import org.benchlore.model.Kind;
 import org.benchlore.page.Labels;
 import org.benchlore.search.Facet;
@@ -17,6 +18,7 @@ import org.benchlore.search.Passage;
 import org.benchlore.search.Query;
 import org.benchlore.search.Results;
 import org.benchlore.store.Row;
+import org.benchlore.store.UnknownId;
 import org.benchlore.workshop.OpenLibrary;
 
 import picocli.CommandLine.Command;
@@ -40,7 +42,7 @@ final class FindCommand implements Callable<Integer> {
     @Option(names = "--kind", paramLabel = "K", description = "Only this kind, such as note or procedure.")
     private String kind;
 
-    @Option(names = "--machine", paramLabel = "ID", description = "Only for this machine.")
+    @Option(names = "--machine", paramLabel = "ID", description = "Only for this machine, or the machine of this unit.")
     private String machine;
 
     @Option(names = "--limit", paramLabel = "N", description = "At most N hits (default: 10).", defaultValue = "10")
@@ -115,10 +117,15 @@ final class FindCommand implements Callable<Integer> {
     }
 
     private Optional<String> machine(OpenLibrary open) throws BadArgument {
-        if (machine != null && open.library().catalogue().byId(machine).filter(r -> r.kind() == Kind.MACHINE).isEmpty()) {
-            throw new BadArgument("There is no machine '" + machine + "': 'find --kind machine TEXT' finds machines");
+        if (machine == null) {
+            return Optional.empty();
         }
-        return Optional.ofNullable(machine);
+        var catalogue = open.library().catalogue();
+        return Optional.of(catalogue.byId(machine).flatMap(row -> switch (row.kind()) {
+            case MACHINE -> Optional.of(row.id());
+            case UNIT -> row.machines().stream().map(Address::id).findFirst();
+            default -> Optional.empty();
+        }).orElseThrow(() -> new BadArgument(new UnknownId(catalogue, Kind.MACHINE, Kind.UNIT).says(machine, "machine or unit"))));
     }
 
     private void print(OpenLibrary open, Results results, List<Passage> passages) {

@@ -12,6 +12,7 @@ import org.benchlore.check.review.Reviews.Standing;
 import org.benchlore.model.Kind;
 import org.benchlore.store.LibraryException;
 import org.benchlore.store.Row;
+import org.benchlore.store.UnknownId;
 import org.benchlore.workshop.OpenLibrary;
 import org.benchlore.workshop.ReviewDesk;
 
@@ -84,8 +85,8 @@ final class ReviewCommand implements Callable<Integer> {
 
     private static String path(OpenLibrary open, String id) throws BadArgument {
         return open.library().catalogue().byId(id).filter(row -> row.kind() == Kind.PROCEDURE).map(Row::path)
-                .orElseThrow(() -> new BadArgument("There is no procedure '" + id
-                        + "'; 'find TEXT --kind procedure' finds ids"));
+                .orElseThrow(() -> new BadArgument(
+                        new UnknownId(open.library().catalogue(), Kind.PROCEDURE).says(id, "procedure")));
     }
 
     private int look(OpenLibrary open) throws BadArgument {

@@ -3,12 +3,11 @@ package org.benchlore.cli;
 
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 
 import org.benchlore.model.Address;
 import org.benchlore.model.TopElement;
 import org.benchlore.page.TextRenderer;
-import org.benchlore.store.Row;
+import org.benchlore.store.UnknownId;
 import org.benchlore.workshop.OpenLibrary;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
@@ -21,7 +20,6 @@ import picocli.CommandLine.Parameters;
 final class ShowCommand implements Callable<Integer> {
 
     private static final int WIDTH = 96;
-    private static final int SUGGESTIONS = 3;
 
     private final Desk desk;
 
@@ -49,8 +47,8 @@ final class ShowCommand implements Callable<Integer> {
     }
 
     private TopElement element(OpenLibrary open) throws BadArgument {
-        return find(open).orElseThrow(() -> new BadArgument("There is no element '" + id + "'" + suggestions(open)
-                + "; 'find TEXT' finds ids"));
+        return find(open).orElseThrow(() -> new BadArgument(
+                new UnknownId(open.library().catalogue()).says(id, "element")));
     }
 
     /** Takes an id or an address; of an inner element, the element that holds it is shown. */
@@ -64,16 +62,5 @@ final class ShowCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             throw new BadArgument(e.getMessage());
         }
-    }
-
-    private String suggestions(OpenLibrary open) {
-        var near = open.library().catalogue().rows().map(Row::id).filter(known -> isNear(known)).limit(SUGGESTIONS)
-                .collect(Collectors.joining(", "));
-        return near.isEmpty() ? "" : "; near it: " + near;
-    }
-
-    private boolean isNear(String known) {
-        var wanted = id.toLowerCase(java.util.Locale.ROOT);
-        return wanted.length() > 2 && (known.contains(wanted) || wanted.contains(known));
     }
 }

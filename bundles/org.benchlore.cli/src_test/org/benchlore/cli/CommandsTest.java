@@ -153,6 +153,7 @@ class CommandsTest {
     @Test
     void anIdThatIsNearlyRightIsHelpedOn() {
         assertOneLine(run("show", "clutch-pack"), "renew-pto-clutch-pack");
+        assertOneLine(run("find", "--machine", "lorry-8", "seal"), "near it: lorry-08");
     }
 
     @Test
@@ -162,7 +163,7 @@ class CommandsTest {
         assertBad("--limit", "find", "--limit", "many", "x");
         assertBad("--limit must be 1 or more", "find", "--limit", "0", "x");
         assertBad("There is no kind 'recipe'", "find", "--kind", "recipe", "x");
-        assertBad("There is no machine 'tractor'", "find", "--machine", "tractor", "x");
+        assertBad("There is no machine or unit 'tractor'", "find", "--machine", "tractor", "x");
         assertBad("There is no status 'proved': use one of", "find", "--status", "proved", "x");
         assertBad("--year must be four digits", "find", "--year", "last", "x");
         assertBad("Missing required parameter", "find");

@@ -76,10 +76,19 @@ class DiagnoseCommandTest {
 
     @Test
     void nothingKnownIsExitOneWithTheChain() {
-        var run = run("diagnose", "dravholm-hl26", "--symptom", "hook arm drops by itself");
+        var run = run("diagnose", "dravholm-hl26", "--symptom", "hook arm turns sideways");
         assertEquals(Exit.EMPTY, run.exit());
-        assertTrue(run.out().contains("Nothing is known here of: hook arm drops by itself"), run.out());
+        assertTrue(run.out().contains("Nothing is known here of: hook arm turns sideways"), run.out());
         assertTrue(run.out().contains("All that makes it work: The hook arm lifts"), run.out());
+    }
+
+    @Test
+    void aComplaintIsTypedAsItIsSaidWithTheCodeInIt() {
+        var run = run("diagnose", "lorry-17", "pto", "wont", "engage", "4c17");
+        assertEquals(Exit.DONE, run.exit(), run.err());
+        assertTrue(run.out().contains("pto wont engage"), run.out());
+        assertFalse(run.out().contains("engage 4c17"), run.out());
+        assertTrue(run.out().contains("4C17: "), run.out());
     }
 
     @Test

@@ -131,7 +131,7 @@ class ReviewCommandTest {
     @CsvSource(delimiter = '|', value = {
         "review | Name one or more procedures; 'find TEXT --kind procedure' finds ids",
         "review nothing | There is no procedure 'nothing'; 'find TEXT --kind procedure' finds ids",
-        "review pto-actuator --by oda-brekkan | There is no procedure 'pto-actuator'; 'find TEXT --kind procedure' finds ids",
+        "review pto-actuator --by oda-brekkan | There is no procedure 'pto-actuator'; near it: renew-pto-actuator; 'find TEXT --kind procedure' finds ids",
         "review renew-pto-actuator --by jory-pask | The author cannot review it: have somebody else do it",
         "review renew-pto-actuator --by nobody | There is no 'nobody' in the shop; there are oda-brekkan, jory-pask, tamsin-orle, "
                 + "wim-desselaar, ines-quorn, bram-tolvey, sunniva-hale",

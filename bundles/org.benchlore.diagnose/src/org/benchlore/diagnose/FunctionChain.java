@@ -18,7 +18,13 @@ public record FunctionChain(Named function, String text, List<Member> members) {
      * @param component the component
      * @param renewed whether the work or a job on record renewed it
      * @param when which work or job, or empty
+     * @param causes how it is known to fail, its own causes and those of what it is made of
      */
-    public record Member(Named component, boolean renewed, String when) {
+    public record Member(Named component, boolean renewed, String when, List<Named> causes) {
+
+        /** Copies the causes. */
+        public Member {
+            causes = List.copyOf(causes);
+        }
     }
 }

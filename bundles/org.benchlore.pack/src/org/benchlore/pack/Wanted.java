@@ -16,6 +16,7 @@ import org.benchlore.model.Machine;
 import org.benchlore.model.Procedure;
 import org.benchlore.store.Library;
 import org.benchlore.store.Row;
+import org.benchlore.store.UnknownId;
 
 /** The procedures that a request means, before anybody asks whether they may come along. */
 final class Wanted {
@@ -52,8 +53,8 @@ final class Wanted {
     }
 
     private Row row(String id, Kind kind) throws PackException {
-        return library.catalogue().byId(id).filter(row -> row.kind() == kind).orElseThrow(() -> new PackException("There is no "
-                + kind.word() + " '" + id + "' in this library; 'find TEXT --kind " + kind.word() + "' finds ids."));
+        return library.catalogue().byId(id).filter(row -> row.kind() == kind).orElseThrow(() -> new PackException(
+                new UnknownId(library.catalogue(), kind).says(id, kind.word()) + "."));
     }
 
     private Stream<Row> procedures() {

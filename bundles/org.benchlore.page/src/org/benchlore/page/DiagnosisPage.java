@@ -86,12 +86,17 @@ public final class DiagnosisPage {
     private static void unknown(Sheet sheet, Assessment answer) {
         if (!answer.unknown().isEmpty()) {
             sheet.paragraph(Spans.of("Nothing is known here of: " + answer.unknown().stream().map(Finding::label)
-                    .collect(Collectors.joining("; ")) + (answer.isKnown() ? "."
-                            : ". What makes the function work stands below; what was not renewed comes first.")));
+                    .collect(Collectors.joining("; ")) + standing(answer)));
         }
         if (!answer.together().isEmpty()) {
             sheet.paragraph(Spans.of(Words.together(answer.together())));
         }
+    }
+
+    private static String standing(Assessment answer) {
+        return answer.isKnown() ? "." : answer.chain().isPresent()
+                ? ". What makes the function work stands below; what was not renewed comes first."
+                : ", and no function of the machine is named by it: say what it does not do any more, or name the component.";
     }
 
     private static void causes(Sheet sheet, Assessment answer) {
@@ -133,9 +138,10 @@ public final class DiagnosisPage {
     private static void chain(Sheet sheet, FunctionChain chain) {
         sheet.heading(2, "All that makes it work: " + chain.function().title());
         sheet.paragraph(Spans.of(chain.text()));
-        var rows = new Rows("Members of the chain", Texts.COMPONENT, "Renewed");
+        var rows = new Rows("Members of the chain", Texts.COMPONENT, "Renewed", "Known to go wrong");
         chain.members().stream().sorted(java.util.Comparator.comparing(FunctionChain.Member::renewed)).forEach(member ->
-                rows.row(link(member.component()), Spans.of(member.renewed() ? member.when() : "not renewed")));
+                rows.row(link(member.component()), Spans.of(member.renewed() ? member.when() : "not renewed"),
+                        links(member.causes())));
         sheet.table(rows);
     }
 

@@ -19,6 +19,7 @@ import org.benchlore.model.TopElement;
 import org.benchlore.model.Unit;
 import org.benchlore.plan.search.PlanException;
 import org.benchlore.store.Library;
+import org.benchlore.store.UnknownId;
 import org.eclipse.emf.ecore.EObject;
 
 /** Reads from the library what a plan needs, as snapshots; remembers which procedures it met. */
@@ -32,8 +33,8 @@ final class PlanBook {
 
     PlanBook(Library library, String subject) throws PlanException {
         this.library = library;
-        var top = library.top(subject).orElseThrow(() -> new PlanException("There is no machine or unit '" + subject
-                + "'; 'find TEXT --kind unit' finds ids", List.of(subject)));
+        var top = library.top(subject).orElseThrow(() -> new PlanException(
+                new UnknownId(library.catalogue(), Kind.UNIT, Kind.MACHINE).says(subject, "machine or unit"), List.of(subject)));
         this.unit = top instanceof Unit it ? Optional.of(it) : Optional.empty();
         this.machine = machine(top, subject);
         machine.getAccesses().forEach(access -> accesses.put(access.getId(), access));
@@ -71,8 +72,8 @@ final class PlanBook {
     Procedure procedure(String id) throws PlanException {
         if (!met.containsKey(id)) {
             met.put(id, library.top(id).filter(Procedure.class::isInstance).map(Procedure.class::cast)
-                    .orElseThrow(() -> new PlanException("There is no procedure '" + id
-                            + "'; 'find TEXT --kind procedure' finds ids", List.of(id))));
+                    .orElseThrow(() -> new PlanException(
+                            new UnknownId(library.catalogue(), Kind.PROCEDURE).says(id, "procedure"), List.of(id))));
         }
         return met.get(id);
     }

@@ -19,6 +19,7 @@ import org.benchlore.store.BookFormat;
 import org.benchlore.store.ElementTitle;
 import org.benchlore.store.Library;
 import org.benchlore.store.LoadedFile;
+import org.benchlore.store.UnknownId;
 
 /**
  * Says in words how versions of an element differ: as it is now, as it was reviewed, another element of its kind, or an
@@ -85,7 +86,7 @@ public final class Comparisons {
                 .orElseGet(() -> file(path(word)));
     }
 
-    private static Path path(String word) {
+    private Path path(String word) {
         try {
             return Path.of(word);
         } catch (InvalidPathException e) {
@@ -93,8 +94,8 @@ public final class Comparisons {
         }
     }
 
-    private static String nothing(String word) {
-        return "There is no element and no file '" + word + "'; 'find TEXT' finds ids";
+    private String nothing(String word) {
+        return new UnknownId(library.catalogue()).says(word, "element and no file");
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.benchlore.diagnose.Finding;
 import org.benchlore.diagnose.Named;
@@ -27,6 +28,7 @@ import org.benchlore.model.Unit;
 import org.benchlore.store.ElementTitle;
 import org.benchlore.store.Library;
 import org.benchlore.store.Row;
+import org.benchlore.store.UnknownId;
 import org.benchlore.terms.CodeReader;
 import org.benchlore.terms.WordGroups;
 
@@ -60,24 +62,25 @@ public final class CaseReader {
         var unit = Optional.of(about).filter(Unit.class::isInstance).map(Unit.class::cast);
         var machine = machine(about);
         var book = new MachineBook(library, machine);
-        var findings = findings(question, library.addressOf(machine));
+        var findings = findings(question, book.address());
         if (findings.isEmpty() && question.after().isEmpty()) {
             throw new QuestionException("Nothing was asked: give at least one --symptom, --code or --after");
         }
         var weights = new Weights(library.top("shop").filter(Shop.class::isInstance).map(Shop.class::cast).orElse(null));
         var file = CaseFile.of(book, new Family(book, weights.family()), unit);
+        var words = this.words.among(CaseWords.texts(book, file));
         var work = work(question, book, unit.flatMap(library::addressOf));
         var openings = new Openings(book);
         var probes = new Probes(book, openings, weights);
         return new CaseInHand(new Named(library.addressOf(about).orElseThrow(), ElementTitle.of(about)),
                 unit.flatMap(library::addressOf), book, file, words, weights, findings, work,
-                failing(book, file, weights, findings, work), probes, openings, answered(question, probes, work));
+                failing(book, file, words, weights, findings, work), probes, openings, answered(question, probes, work));
     }
 
     private TopElement about(String id) throws QuestionException {
         return library.top(id).filter(top -> top instanceof Machine || top instanceof Unit).orElseThrow(
-                () -> new QuestionException("There is no machine or unit '" + id
-                        + "'; 'find TEXT --kind machine' finds ids"));
+                () -> new QuestionException(new UnknownId(library.catalogue(), Kind.UNIT, Kind.MACHINE)
+                        .says(id, "machine or unit")));
     }
 
     private Machine machine(TopElement about) throws QuestionException {
@@ -87,24 +90,30 @@ public final class CaseReader {
                         + "' names no machine of this library: add it there"));
     }
 
-    private List<Finding> findings(Question question, Optional<Address> machine) {
+    /** Codes come first, those that stand among the words of a complaint too. */
+    private List<Finding> findings(Question question, Address machine) {
+        var complaints = question.symptoms().stream()
+                .map(text -> Complaint.read(text, word -> known(word, machine).isPresent())).toList();
         var found = new LinkedHashMap<String, Finding>();
-        question.codes().stream().map(String::strip).filter(text -> !text.isEmpty())
-                .map(text -> code(text, machine))
+        Stream.concat(question.codes().stream(), complaints.stream().flatMap(one -> one.codes().stream())).map(String::strip)
+                .filter(text -> !text.isEmpty()).map(text -> code(text, machine))
                 .forEach(finding -> found.putIfAbsent(finding.id(), finding));
-        question.symptoms().stream().map(String::strip).filter(text -> !text.isEmpty())
+        complaints.stream().map(Complaint::words).filter(text -> !text.isEmpty())
                 .forEach(text -> found.putIfAbsent("symptom " + text, new Finding("symptom " + text, text, text,
                         Optional.empty(), false)));
         return List.copyOf(found.values());
     }
 
     /** Two machines may have a page each for one code of a standard: this machine's own is meant. */
-    private Finding code(String text, Optional<Address> machine) {
+    private Optional<Row> known(String text, Address machine) {
         var forms = CodeReader.read(text).stream().map(reading -> reading.key().indexForm()).toList();
-        var known = library.catalogue().rows(Kind.CODE).filter(row -> row.codes().stream()
+        return library.catalogue().rows(Kind.CODE).filter(row -> row.codes().stream()
                 .anyMatch(code -> forms.contains(CodeReader.indexForm(code))))
-                .min(Comparator.comparing(row -> machine.filter(row.machines()::contains).isEmpty()));
-        return known.map(row -> new Finding("code " + row.id(), label(row), text, Optional.of(row.address()), true))
+                .min(Comparator.comparing(row -> !row.machines().contains(machine)));
+    }
+
+    private Finding code(String text, Address machine) {
+        return known(text, machine).map(row -> new Finding("code " + row.id(), label(row), text, Optional.of(row.address()), true))
                 .orElseGet(() -> new Finding("code " + text, text, text, Optional.empty(), true));
     }
 
@@ -119,13 +128,13 @@ public final class CaseReader {
         }
         var id = question.after().get();
         var procedure = library.top(id).filter(Procedure.class::isInstance).map(Procedure.class::cast)
-                .orElseThrow(() -> new QuestionException("There is no procedure '" + id
-                        + "'; 'find TEXT --kind procedure' finds ids"));
+                .orElseThrow(() -> new QuestionException(
+                        new UnknownId(library.catalogue(), Kind.PROCEDURE).says(id, "procedure")));
         return Optional.of(new WorkReader(book).read(procedure, unit));
     }
 
-    private Optional<Function> failing(MachineBook book, CaseFile file, Weights weights, List<Finding> findings,
-            Optional<WorkDone> work) {
+    private static Optional<Function> failing(MachineBook book, CaseFile file, SymptomWords words, Weights weights,
+            List<Finding> findings, Optional<WorkDone> work) {
         var links = new Links(book, file, words, weights);
         var suspected = new LinkedHashMap<Component, Double>();
         for (var candidate : new Candidates(book, file, words).of(findings)) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 
 import org.benchlore.diagnose.Finding;
 import org.benchlore.diagnose.FunctionChain;
+import org.benchlore.diagnose.Named;
 import org.benchlore.model.Address;
 import org.benchlore.model.Component;
 import org.benchlore.model.Function;
@@ -78,10 +79,18 @@ public final class Chains {
             var when = work.filter(done -> done.renewed(upwards)).map(done -> done.work().title())
                     .or(() -> lastJob(upwards, jobs));
             book.named(component).ifPresent(named -> members.add(
-                    new FunctionChain.Member(named, when.isPresent(), when.orElse(""))));
+                    new FunctionChain.Member(named, when.isPresent(), when.orElse(""), causes(component))));
         }
         return new FunctionChain(book.named(function).orElseThrow(), function.getText() == null ? "" : function.getText(),
                 List.copyOf(members));
+    }
+
+    /** A member's own causes; of what it is made of too, unless that is a member by itself. */
+    private List<Named> causes(Component component) {
+        var all = new ArrayList<Named>();
+        component.getCauses().forEach(cause -> book.named(cause).ifPresent(all::add));
+        component.getComponents().stream().filter(part -> part.getFunctions().isEmpty()).forEach(part -> all.addAll(causes(part)));
+        return all;
     }
 
     private static Optional<String> lastJob(List<Address> upwards, List<CaseJob> jobs) {

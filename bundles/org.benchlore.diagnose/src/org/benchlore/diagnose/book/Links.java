@@ -20,6 +20,7 @@ public final class Links {
     private final MachineBook book;
     private final CaseFile file;
     private final SymptomWords words;
+    private final CaseWords said;
     private final Weights weights;
 
     /**
@@ -34,6 +35,7 @@ public final class Links {
         this.book = book;
         this.file = file;
         this.words = words;
+        this.said = new CaseWords(book, words);
         this.weights = weights;
     }
 
@@ -77,14 +79,14 @@ public final class Links {
                 : candidate.cause().isEmpty() && component.filter(candidate.address()::equals).isPresent();
     }
 
-    private double match(Finding finding, Set<Address> codes, List<String> symptoms) {
+    private double match(Candidate candidate, Finding finding, Set<Address> codes, List<String> symptoms) {
         return finding.isCode() ? finding.code().filter(codes::contains).isPresent() ? 1 : 0
-                : words.alike(finding.text(), symptoms);
+                : said.alike(finding.text(), symptoms, candidate.component());
     }
 
     private void ofBook(Candidate candidate, Finding finding, List<Witness> all) {
         candidate.cause().ifPresent(cause -> {
-            var match = match(finding, CaseNote.addresses(book.library(), cause.getCodes()), cause.getSymptoms());
+            var match = match(candidate, finding, CaseNote.addresses(book.library(), cause.getCodes()), cause.getSymptoms());
             add(all, Witness.Kind.BOOK, candidate.address(), candidate.title(), "the book names it", finding,
                     match * weights.of(WeightKind.BOOK_LINKS));
         });
@@ -94,7 +96,7 @@ public final class Links {
         for (var note : file.notes()) {
             if (note.supports() && isAbout(candidate, note.cause(), note.component())) {
                 add(all, Witness.Kind.NOTE, note.address(), note.title(), Says.of(note), finding,
-                        Math.max(match(finding, note.codes(), note.symptoms()),
+                        Math.max(match(candidate, finding, note.codes(), note.symptoms()),
                                 finding.isCode() ? 0 : words.within(finding.text(), note.text()))
                                 * weights.links(note.status()) * note.weight());
             }
@@ -105,7 +107,7 @@ public final class Links {
         for (var job : file.jobs()) {
             if (isAbout(candidate, job.cause(), Optional.empty())) {
                 add(all, Witness.Kind.JOB, job.address(), job.title(), Says.of(job), finding,
-                        match(finding, job.refers(), List.of()) * weights.of(WeightKind.SEEN_LINKS) * job.weight());
+                        match(candidate, finding, job.refers(), List.of()) * weights.of(WeightKind.SEEN_LINKS) * job.weight());
             }
         }
     }
@@ -115,7 +117,7 @@ public final class Links {
         for (var document : file.documents()) {
             if (document.fits() && document.components().contains(component)) {
                 add(all, Witness.Kind.DOCUMENT, document.address(), document.title(), "the maker knows of it", finding,
-                        match(finding, document.codes(), document.symptoms()) * weights.of(WeightKind.MAKER_LINKS));
+                        match(candidate, finding, document.codes(), document.symptoms()) * weights.of(WeightKind.MAKER_LINKS));
             }
         }
     }

@@ -2,11 +2,8 @@
 package org.benchlore.diagnose.book;
 
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -19,54 +16,105 @@ public final class SymptomWords {
     /** Less alike than this is not alike. */
     static final double ALIKE = 0.5;
 
-    private static final double WITHIN = 0.75;
-    private static final int ENOUGH_WORDS = 3;
-    private static final Set<String> SMALL = Set.of("a", "an", "the", "of", "is", "are", "was", "were", "it", "its", "in",
-            "on", "at", "to", "with", "and", "or", "for", "from", "after", "when", "while", "does", "do", "did", "my", "i", "will", "be",
-            "been", "has", "have", "had", "we", "you", "he", "she", "they", "this", "that", "there", "then", "if", "just", "very", "bit");
-    private static final Pattern NOT = Pattern.compile("\\b(won|can|don|doesn|didn|isn)['\u2019]?t\\b");
-    private static final Pattern CLAUSES = Pattern.compile("[,;.!?]|\\b(and|but)\\b");
-    private static final int FEWEST_OF_A_CLAUSE = 2;
-    private static final List<String> ENDINGS = List.of("ing", "ed", "es", "s");
-    private static final int SHORTEST = 3;
+    /** What something counts that is only a part of what was said. */
+    static final double WITHIN = 0.75;
 
-    private final WordGroups groups;
-    private final Map<String, Set<String>> known = new HashMap<>();
+    private static final double STRANGE = 0.25;
+    private static final int ENOUGH_WORDS = 3;
+    private static final int FEWEST = 2;
+    private static final Pattern CLAUSES = Pattern.compile("[,;.!?]|\\b(and|but)\\b");
+
+    private final ComplaintWords reader;
+    private final Set<String> used;
 
     /**
-     * Makes a comparison.
+     * Makes a comparison in which every word counts the same.
      *
      * @param groups words that mean the same
      */
     public SymptomWords(WordGroups groups) {
-        this.groups = groups;
+        this(new ComplaintWords(groups), Set.of());
+    }
+
+    private SymptomWords(ComplaintWords reader, Set<String> used) {
+        this.reader = reader;
+        this.used = used;
     }
 
     /**
-     * Says how alike two texts are: twice the words they share, over all their words. Of a complaint of several clauses one may
-     * be what is meant: it counts as far as it is alike, times {@value #WITHIN}.
+     * Makes a comparison for one machine: a word that none of its papers uses, such as whom the driver asked, counts a
+     * quarter.
+     *
+     * @param papers what its papers say
+     * @return the comparison; it remembers what this one has read
+     */
+    public SymptomWords among(Collection<String> papers) {
+        var all = new HashSet<String>();
+        papers.forEach(text -> {
+            all.addAll(reader.grouped(text));
+            all.addAll(reader.plain(text));
+        });
+        return new SymptomWords(reader, all);
+    }
+
+    /**
+     * Says how alike two texts are: twice the words they share, over all their words. Words that mean the same are the same; where
+     * that hides what is put alike, the plain words count, if two are shared. Of a complaint of several clauses one may be
+     * what is meant, and a longer text may hold the shorter: each counts as far as it is alike, times {@value #WITHIN}.
      *
      * @param one a complaint, in anybody's words
      * @param other a text
      * @return 1 for the same words, 0 where less than half is shared
      */
     public double alike(String one, String other) {
-        return Math.max(whole(one, other), WITHIN * clauses(one).stream().mapToDouble(clause -> whole(clause, other)).max().orElse(0));
+        var clauses = clauses(one).stream().mapToDouble(clause -> whole(clause, other)).max().orElse(0);
+        return Math.max(asOne(one, other), WITHIN * clauses);
     }
 
-    private List<String> clauses(String text) {
+    /** As {@link #alike(String, String)}, of a complaint or a clause that is meant as one. */
+    double asOne(String one, String other) {
+        return Math.max(whole(one, other), WITHIN * held(one, other));
+    }
+
+    /** What a complaint of several clauses says one by one, each in two words or more; nothing if it is one. */
+    List<String> clauses(String text) {
         var clauses = CLAUSES.split(text);
-        return clauses.length < 2 ? List.of() : Stream.of(clauses).filter(clause -> words(clause).size() >= FEWEST_OF_A_CLAUSE).toList();
+        return clauses.length < 2 ? List.of() : Stream.of(clauses).filter(clause -> reader.plain(clause).size() >= FEWEST).toList();
     }
 
     private double whole(String one, String other) {
+        var plain = reader.plain(one);
+        var others = reader.plain(other);
+        return Math.max(share(words(one), words(other)), telling(common(plain, others)) >= FEWEST ? share(plain, others) : 0);
+    }
+
+    private double share(Set<String> words, Set<String> others) {
+        var all = weight(words) + weight(others);
+        var share = all == 0 ? 0 : 2 * weight(common(words, others)) / all;
+        return share >= ALIKE ? share : 0;
+    }
+
+    /** Whether the one with fewer words, of which there are two or more, is part of the other. */
+    private double held(String one, String other) {
         var words = words(one);
         var others = words(other);
-        if (words.isEmpty() || others.isEmpty()) {
-            return 0;
-        }
-        var share = 2.0 * words.stream().filter(others::contains).count() / (words.size() + others.size());
-        return share >= ALIKE ? share : 0;
+        var fewer = words.size() < others.size() ? words : others;
+        return telling(fewer) >= FEWEST && common(words, others).size() == fewer.size() ? 1 : 0;
+    }
+
+    /** How many words say what: that something is not so says nothing by itself. */
+    private static long telling(Set<String> words) {
+        return words.stream().filter(word -> !word.equals(ComplaintWords.NOT)).count();
+    }
+
+    private double weight(Set<String> words) {
+        return words.stream().mapToDouble(word -> used.isEmpty() || used.contains(word) ? 1 : STRANGE).sum();
+    }
+
+    private static Set<String> common(Set<String> words, Set<String> others) {
+        var common = new HashSet<>(words);
+        common.retainAll(others);
+        return common;
     }
 
     /**
@@ -94,50 +142,16 @@ public final class SymptomWords {
 
     /** Returns how many words of a text another one shares. */
     long shared(String one, String other) {
-        var others = words(other);
-        return words(one).stream().filter(others::contains).count();
+        return common(words(one), words(other)).size();
+    }
+
+    /** Whether two texts share nothing but words of a name that the first of them says in full. */
+    boolean shareOnly(String one, String other, String name) {
+        return words(one).containsAll(words(name)) && words(name).containsAll(common(words(one), words(other)))
+                && reader.plain(name).containsAll(common(reader.plain(one), reader.plain(other)));
     }
 
     Set<String> words(String text) {
-        return known.computeIfAbsent(text, this::read);
-    }
-
-    private Set<String> read(String text) {
-        var plain = NOT.matcher(text.toLowerCase(Locale.ROOT)).replaceAll("not");
-        var atoms = Stream.of(plain.split("[^\\p{L}\\p{N}]+")).filter(word -> !word.isEmpty()).toList();
-        var found = new HashSet<String>();
-        var taken = new HashSet<Integer>();
-        for (var match : groups.alternatives(atoms)) {
-            var run = String.join(" ", atoms.subList(match.start(), match.start() + match.length()));
-            found.add(common(run, match.phrases()));
-            for (int i = 0; i < match.length(); i++) {
-                taken.add(match.start() + i);
-            }
-        }
-        for (int i = 0; i < atoms.size(); i++) {
-            if (!taken.contains(i) && !SMALL.contains(atoms.get(i))) {
-                found.add(stem(atoms.get(i)));
-            }
-        }
-        return Set.copyOf(found);
-    }
-
-    /** The name under which words that mean the same meet: the first of them in the alphabet. */
-    private static String common(String run, List<String> phrases) {
-        return Stream.concat(Stream.of(run), phrases.stream())
-                .map(phrase -> stem(phrase.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", " ")))
-                .min(String::compareTo).orElse(run);
-    }
-
-    private static String stem(String word) {
-        return ENDINGS.stream().filter(ending -> word.endsWith(ending) && word.length() - ending.length() >= SHORTEST)
-                .findFirst().map(ending -> single(word.substring(0, word.length() - ending.length())))
-                .orElseGet(() -> single(word));
-    }
-
-    /** 'stopp' of 'stopped' is 'stop', and 'roll' is what 'rolled' comes to. */
-    private static String single(String stem) {
-        int last = stem.length() - 1;
-        return last > SHORTEST - 1 && stem.charAt(last) == stem.charAt(last - 1) ? stem.substring(0, last) : stem;
+        return reader.grouped(text);
     }
 }

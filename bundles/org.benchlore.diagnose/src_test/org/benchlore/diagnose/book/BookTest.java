@@ -113,7 +113,8 @@ class BookTest {
     @Test
     void aClauseOfAComplaintIsAlikeAsFarAsItGoes() {
         assertEquals(0.75, words.alike("lights flicker, volts hunt up and down", "Lights flicker"), 1e-9);
-        assertEquals(0.75 * 2 * 2 / 5, words.alike("lights flicker, volts hunt up and down", "Volts hunt"), 1e-9);
+        assertEquals(0.75 * 2 * 2 / 6, words.alike("lights flicker, volts hunt up and down", "Volts hunt slowly"), 1e-9);
+        assertEquals(0.75, words.alike("lights flicker, volts hunt up and down", "Volts hunt"), 1e-9, "all of it is said");
         assertEquals(0, words.alike("lights out, volts up and down", "Down"), "one word is no clause");
         assertEquals(1, words.alike("Door stops and opens", "Door stops and opens"), 1e-9);
     }
@@ -123,5 +124,30 @@ class BookTest {
         for (var put : java.util.List.of("Crane wont slew", "Crane won't slew", "the crane will not slew", "crane doesn\u2019t slew")) {
             assertEquals(1, words.alike(put, "Crane does not slew"), 1e-9, put);
         }
+    }
+
+    @Test
+    void aWordNoPaperOfTheMachineUsesCountsAQuarter() {
+        var among = words.among(java.util.List.of("Crane slews slowly"));
+        assertEquals(2.0 * 3 / (3 + 3.25), among.alike("Hans: crane slews slowly", "Crane slews slowly"), 1e-9);
+        assertEquals(2.0 * 3 / (3 + 4), words.alike("Hans: crane slews slowly", "Crane slews slowly"), 1e-9);
+    }
+
+    @Test
+    void aShortComplaintThatIsHeldInALongOneCountsThreeQuarters() {
+        assertEquals(0.75, words.alike("Crane slews slowly since the cold days before Sunday", "Crane slews slowly"), 1e-9);
+        assertEquals(0, words.alike("Crane slews slowly since the cold days before Sunday", "Crane leans"), 1e-9, "one word is not all");
+    }
+
+    @Test
+    void aDenialAloneIsNothingInCommon() {
+        assertEquals(0, words.alike("Door does not lock", "Door does not shine, hoot, roll or flash"), 1e-9);
+        assertEquals(0, words.alike("Hook will not turn red", "Start-stop does not work"), 1e-9);
+    }
+
+    @Test
+    void endingsDoNotMatter() {
+        assertEquals(1, words.alike("Deliveries stopped", "Delivery stops"), 1e-9);
+        assertEquals(1, words.alike("brake", "Braking"), 1e-9);
     }
 }

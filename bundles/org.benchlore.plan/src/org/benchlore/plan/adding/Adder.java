@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 
 import org.benchlore.evidence.CountingRules;
 import org.benchlore.evidence.Evidence;
+import org.benchlore.model.Kind;
 import org.benchlore.model.Machine;
 import org.benchlore.model.Procedure;
 import org.benchlore.model.Unit;
@@ -18,6 +19,7 @@ import org.benchlore.plan.PlanRequest;
 import org.benchlore.plan.Planner;
 import org.benchlore.plan.search.PlanException;
 import org.benchlore.store.Library;
+import org.benchlore.store.UnknownId;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.NullProgressMonitor;
 
@@ -73,7 +75,7 @@ public final class Adder {
         var subject = subject(request, keepYears);
         for (var id : request.procedures()) {
             if (library.top(id).filter(Procedure.class::isInstance).isEmpty()) {
-                throw new PlanException("There is no procedure '" + id + "'; 'find TEXT --kind procedure' finds ids",
+                throw new PlanException(new UnknownId(library.catalogue(), Kind.PROCEDURE).says(id, "procedure"),
                         List.of(id));
             }
         }
@@ -129,8 +131,9 @@ public final class Adder {
     }
 
     private Search.Subject subject(PlanRequest request, OptionalInt keepYears) throws PlanException {
-        var top = library.top(request.subject()).orElseThrow(() -> new PlanException("There is no machine or unit '"
-                + request.subject() + "'; 'find TEXT --kind unit' finds ids", List.of(request.subject())));
+        var top = library.top(request.subject()).orElseThrow(() -> new PlanException(
+                new UnknownId(library.catalogue(), Kind.UNIT, Kind.MACHINE).says(request.subject(), "machine or unit"),
+                List.of(request.subject())));
         var unit = top instanceof Unit it ? Optional.of(it) : Optional.<Unit>empty();
         var machine = unit.isPresent() ? library.resolve(unit.get().getMachine()).orElse(null) : top;
         if (machine instanceof Machine it) {
