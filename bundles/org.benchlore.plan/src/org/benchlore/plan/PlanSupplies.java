@@ -27,7 +27,9 @@ final class PlanSupplies {
     }
 
     List<SupplyLine> of(List<PlanItem> items) {
-        items.forEach(item -> item.work().ifPresent(work -> work.getSupplies().forEach(this::add)));
+        items.forEach(item -> item.work().ifPresent(work -> work.getSupplies().stream()
+                .filter(use -> use.getWay() != FluidWay.OUT).forEach(this::add)));
+        new DrainedOnce(library).of(items).forEach(this::add);
         return sums.entrySet().stream().map(entry -> line(entry.getKey(), entry.getValue())).toList();
     }
 

@@ -117,6 +117,25 @@ class GoodsTest {
         assertEquals(List.of("oil [2 L] 10"), supplies(supply("s1", "") + supply("s2", "quantity=\"2 L\"")));
     }
 
+    /** The winch's oil is out after the first of two works on it; what is drained elsewhere is more. */
+    @Test
+    void aSystemThatSeveralWorksDrainIsEmptyAfterTheFirst() throws Exception {
+        var of = "<component href=\"../machines/crane.xmi#%s\"/>";
+        crane.crane("<components id=\"winch\"><components id=\"winch-seal\"/></components><components id=\"slew\"/>");
+        crane.procedure("a", "RENEW", "", of.formatted("winch-seal") + way("w1", "", "", supply("s1", "quantity=\"3 L\" way=\"OUT\"")))
+                .procedure("b", "RENEW", "", of.formatted("winch") + way("w2", "", "", supply("s2", "quantity=\"2000 mL\" way=\"OUT\"")
+                        + supply("s3", "quantity=\"1500 mL\" way=\"OUT\"")))
+                .procedure("c", "RENEW", "", of.formatted("slew") + way("w3", "", "", supply("s4", "quantity=\"1 L\" way=\"OUT\"")));
+        assertEquals(List.of("out oil [3500 ml] ?"), out("a", "b"));
+        assertEquals(List.of("out oil [3500 ml] ?"), out("b"));
+        assertEquals(List.of("out oil [4500 ml] ?"), out("b", "c"));
+    }
+
+    private List<String> out(String... ids) throws Exception {
+        return crane.plan(ids).supplies().stream()
+                .map(line -> (line.isOut() ? "out " : "") + line.id() + " " + line.quantities() + " ?").toList();
+    }
+
     private List<String> proofs(String... verifications) throws Exception {
         crane.work("a", "RENEW", "", "", verifications[0]).work("b", "RENEW", "", "", verifications[1]);
         return crane.plan("a", "b").items(PlanItem.Part.PROOF).stream().map(item -> item.id() + " " + item.minutes().usual() + " "
