@@ -70,15 +70,17 @@ final class DiagnoseCommand implements Callable<Integer> {
 
     private Assessment ask(OpenLibrary open) throws BadArgument {
         try {
-            return open.diagnoses().ask(new Question(machine, all(), codes, Optional.ofNullable(after), replies()));
+            return open.diagnoses().ask(new Question(machine, complaints(), codes, Optional.ofNullable(after), replies()));
         } catch (QuestionException e) {
             throw new BadArgument(e.getMessage());
         }
     }
 
-    private List<String> all() {
+    private List<String> complaints() {
         var all = new ArrayList<>(symptoms);
-        all.add(0, String.join(" ", complaint));
+        if (!complaint.isEmpty()) {
+            all.add(0, String.join(" ", complaint));
+        }
         return all;
     }
 

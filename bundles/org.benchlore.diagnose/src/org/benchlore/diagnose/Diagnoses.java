@@ -51,7 +51,7 @@ public final class Diagnoses {
         return new Assessment(now.about(), now.findings(), unknown, causes, ranking.others(), ranking.elsewhere(),
                 new Together(now, ranking).causes(), new RuledOuts(now).all(), chain(now),
                 new CheckPlanning(now, weighing, ranking).checks(),
-                now.work().map(work -> new LadderBuilder(now, work, causes).build()), path(question, now, causes),
+                now.work().map(work -> new LadderBuilder(now, work, causes).build()), path(now, causes),
                 remarks(now, weighing));
     }
 
@@ -63,11 +63,12 @@ public final class Diagnoses {
         return now.failing().map(function -> new Chains(now.book(), now.words()).chain(function, now.work(), jobs));
     }
 
-    private static Path path(Question question, CaseInHand now, List<RankedCause> causes) {
+    private static Path path(CaseInHand now, List<RankedCause> causes) {
         var steps = now.answered().stream().map(one -> new Path.Step(one.probe().procedure(), one.shown(), one.recorded()))
                 .toList();
         var leading = causes.stream().findFirst();
-        return new Path(question.symptoms(), now.findings().stream().flatMap(finding -> finding.code().stream()).toList(),
+        return new Path(now.findings().stream().filter(finding -> !finding.isCode()).map(Finding::text).toList(),
+                now.findings().stream().flatMap(finding -> finding.code().stream()).toList(),
                 now.findings().stream().filter(finding -> finding.isCode() && finding.code().isEmpty()).map(Finding::text)
                         .toList(), now.about().address(),
                 now.work().map(work -> work.work().address()), now.job(), steps,
