@@ -68,16 +68,7 @@ public final class Selector {
         about();
         follow();
         var left = new LeftBehind(library, request, taken.keySet(), people, this::reason);
-        return new Selection(request, title(wanted), taken, people, left.list(taken.values(), refused));
-    }
-
-    private String title(List<Row> wanted) {
-        if (!request.title().isBlank()) {
-            return request.title();
-        }
-        var first = wanted.stream().filter(row -> taken.containsKey(row.path())).findFirst().map(Row::title).orElse("Procedures");
-        long count = wanted.stream().filter(row -> taken.containsKey(row.path())).count();
-        return count <= 1 ? first : first + " and " + (count - 1) + " more";
+        return new Selection(request, new PackName(library, request).of(wanted.stream().filter(row -> taken.containsKey(row.path())).toList()), taken, people, left.list(taken.values(), refused));
     }
 
     private String reason(Row row) {

@@ -127,6 +127,24 @@ class SelectorTest {
     }
 
     @Test
+    void aPackThatNobodyNamedIsCalledAfterWhatWasChosen() throws Exception {
+        assertEquals("Dravholm HL 26 hook-lift lorry", name(List.of(), List.of("dravholm-hl26")));
+        assertEquals("Dravholm HL 26 hook-lift lorry and Quillfen S6 street sweeper", name(List.of(), List.of("dravholm-hl26", "quillfen-s6")));
+        assertEquals("Grelmouth Harbour Fleet Workshop", name(List.of(), List.of()));
+        assertEquals(title("renew-pto-actuator"), name(List.of("renew-pto-actuator"), List.of()));
+        assertEquals(title("renew-pto-actuator") + " and 3 more",
+                name(List.of("renew-pto-actuator", "save-pto-values", "leak-check-pto", "read-codes"), List.of()));
+    }
+
+    private String name(List<String> procedures, List<String> machines) throws PackException {
+        return of(new PackRequest("", procedures, machines, List.of(), Set.of(), false, false, Set.of())).title();
+    }
+
+    private String title(String id) {
+        return library.catalogue().byId(id).orElseThrow().title();
+    }
+
+    @Test
     void anUnknownIdIsNamed() {
         assertTrue(assertThrows(PackException.class, () -> of(PackRequest.of("nothing-such"))).getMessage().contains("nothing-such"));
     }

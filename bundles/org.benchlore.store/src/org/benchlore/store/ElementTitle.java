@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.store;
 
+import java.util.Optional;
+import java.util.regex.Pattern;
+
 import org.benchlore.model.FieldNote;
 import org.benchlore.model.TopElement;
 
@@ -8,15 +11,19 @@ import org.benchlore.model.TopElement;
 public final class ElementTitle {
 
     private static final int LONGEST = 80;
+    private static final int SHORTEST = 20;
+    private static final Pattern SENTENCE_END = Pattern.compile("[.!?](?= )");
+    private static final Pattern CLAUSE_END = Pattern.compile("[,;:](?= )| [-–—] ");
 
     private ElementTitle() {
     }
 
     /**
-     * Returns an element's title. A note written in a hurry has only a text: then its first words stand for one.
+     * Returns an element's title. A note written in a hurry has only a text: then its first line stands for one
+     * or, where that is long, its first sentence, or as much of it as can be read at a glance, followed by an ellipsis.
      *
      * @param top an element
-     * @return its title, its first words, or its id
+     * @return its title, its first line or sentence, or its id
      */
     public static String of(TopElement top) {
         if (top.getTitle() != null && !top.getTitle().isBlank()) {
@@ -28,10 +35,31 @@ public final class ElementTitle {
 
     private static String firstWords(String text) {
         var line = text.lines().findFirst().orElse(text).strip();
-        if (line.length() <= LONGEST) {
-            return line;
+        return line.length() <= LONGEST ? line : sentence(line).orElseGet(() -> clause(line) + " …");
+    }
+
+    /** The first sentence that says enough, without its full stop. */
+    private static Optional<String> sentence(String line) {
+        var ends = SENTENCE_END.matcher(line);
+        while (ends.find() && ends.start() <= LONGEST) {
+            if (ends.start() >= SHORTEST) {
+                return Optional.of(line.substring(0, line.charAt(ends.start()) == '.' ? ends.start() : ends.start() + 1));
+            }
         }
-        int end = line.lastIndexOf(' ', LONGEST);
-        return line.substring(0, end < LONGEST / 2 ? LONGEST : end);
+        return Optional.empty();
+    }
+
+    /** What fits, broken off where a clause ends or, where none does, between two words. */
+    private static String clause(String line) {
+        var ends = CLAUSE_END.matcher(line);
+        int end = 0;
+        while (ends.find() && ends.start() <= LONGEST) {
+            end = ends.start();
+        }
+        if (end >= LONGEST / 2) {
+            return line.substring(0, end);
+        }
+        int blank = line.lastIndexOf(' ', LONGEST);
+        return line.substring(0, blank < LONGEST / 2 ? LONGEST : blank);
     }
 }

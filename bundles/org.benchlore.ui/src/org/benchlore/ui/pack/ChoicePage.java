@@ -9,12 +9,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.benchlore.model.Kind;
 import org.benchlore.pack.Extra;
 import org.benchlore.pack.PackRequest;
 import org.benchlore.page.Labels;
+import org.benchlore.store.Catalogue;
 import org.benchlore.store.Row;
 import org.benchlore.ui.Ids;
 import org.benchlore.ui.Keys;
@@ -35,9 +37,11 @@ import org.eclipse.swt.widgets.Text;
 /** What goes into a pack: machines with all their procedures, procedures one by one, or nothing ticked for everything. */
 final class ChoicePage extends WizardPage {
 
-    private static final int TITLE_WIDTH = 460;
-    private static final int KIND_WIDTH = 150;
+    private static final int TITLE_WIDTH = 400;
+    private static final int MACHINE_WIDTH = 220;
+    private static final int KIND_WIDTH = 170;
 
+    private final Catalogue catalogue;
     private final List<Row> rows;
     private final Set<String> ticked = new LinkedHashSet<>();
     private final Map<Extra, Button> extras = new EnumMap<>(Extra.class);
@@ -50,7 +54,7 @@ final class ChoicePage extends WizardPage {
     ChoicePage(OpenLibrary library) {
         super("choice", Messages.choiceTitle, null);
         setDescription(Messages.choiceDescription);
-        var catalogue = library.library().catalogue();
+        this.catalogue = library.library().catalogue();
         this.rows = Stream.concat(catalogue.rows(Kind.MACHINE), catalogue.rows(Kind.PROCEDURE)).toList();
     }
 
@@ -66,6 +70,7 @@ final class ChoicePage extends WizardPage {
         table.setHeaderVisible(true);
         Keys.name(table, Messages.choiceTitle);
         column(Messages.columnTitle, TITLE_WIDTH);
+        column(Messages.columnMachine, MACHINE_WIDTH);
         column(Messages.columnKind, KIND_WIDTH);
         table.addListener(SWT.Selection, event -> ticked((TableItem) event.item));
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table);
@@ -112,15 +117,24 @@ final class ChoicePage extends WizardPage {
         var words = filter.getText().toLowerCase(Locale.ROOT).strip().split("\\s+");
         table.removeAll();
         for (var row : rows) {
-            var title = row.title() == null ? row.id() : row.title();
-            var all = (title + " " + row.id()).toLowerCase(Locale.ROOT);
+            var machine = machine(row);
+            var all = (row.title() + " " + machine + " " + row.id()).toLowerCase(Locale.ROOT);
             if (Stream.of(words).allMatch(all::contains)) {
                 var item = new TableItem(table, SWT.NONE);
-                item.setText(new String[] {title, kind(row)});
+                item.setText(new String[] {row.title(), machine, kind(row)});
                 item.setData(row);
                 item.setChecked(ticked.contains(row.id()));
             }
         }
+    }
+
+    /** The machines a procedure is for: two machines may both have their valves adjusted. */
+    private String machine(Row row) {
+        if (row.kind() == Kind.MACHINE) {
+            return "";
+        }
+        return row.machines().stream().map(address -> catalogue.at(address).map(Row::title).orElse(address.id()))
+                .collect(Collectors.joining(", "));
     }
 
     private static String kind(Row row) {

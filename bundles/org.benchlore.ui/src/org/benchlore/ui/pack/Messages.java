@@ -17,6 +17,7 @@ final class Messages extends NLS {
     public static String columnDay;
     public static String columnKind;
     public static String columnLevel;
+    public static String columnMachine;
     public static String columnMentor;
     public static String columnTitle;
     public static String columnVerdict;

@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import java.util.zip.ZipFile;
 
 import org.benchlore.pack.PackRequest;
@@ -165,6 +166,15 @@ class PackTest {
         var result = window.find("pack.result", Text.class).getText();
         assertTrue(result.contains("index.html"), result);
         assertTrue(Files.exists(scratch.resolve("out/index.html")) && Files.exists(scratch.resolve("out/pages/" + PROCEDURE + ".html")));
+    }
+
+    @Test
+    void proceduresOfOneNameAreToldApartByTheirMachines() {
+        openWizard("valve clearance");
+        var table = window.find("pack.rows", Table.class);
+        var lines = Stream.of(table.getItems()).map(item -> item.getText(0) + " / " + item.getText(1)).toList();
+        assertTrue(lines.size() > 1, lines.toString());
+        assertEquals(lines.size(), Set.copyOf(lines).size(), lines.toString());
     }
 
     @Test
