@@ -130,6 +130,27 @@ class DiagnosesTest {
         assertTrue(wet.prior() > 0.2);
     }
 
+    /** The case in hand is no evidence for itself, and a job elsewhere tells something once its cause is found. */
+    @ParameterizedTest
+    @CsvSource({"winch-1, 'state=\"OPEN\"', 0", "winch, 'state=\"OPEN\"', 1", "winch, 'state=\"WAITING_FOR_PARTS\"', 1",
+        "winch-1, 'state=\"CLOSED\"', 1", "winch-1, 'state=\"OPEN\" closed=\"2026-05-07\"', 1", "winch-1, '', 1"})
+    void aJobUnderWayIsNoEvidenceForItsOwnUnit(String about, String state, int times) throws Exception {
+        shop.job("one", "motor-burnt", "opened=\"2026-05-05\" " + state, "");
+        var answer = shop.ask(SmallShop.question(about, List.of("Winch does not pull"), List.of(), null));
+        var burnt = SmallShop.cause(answer, "motor-burnt");
+        assertEquals(times, burnt.counted().events());
+        assertEquals(times, burnt.witnesses().stream().filter(one -> one.kind() == Witness.Kind.JOB).count());
+    }
+
+    @Test
+    void aJobUnderWayWithoutACauseIsNotOneOfTheMany() throws Exception {
+        shop.job("one", "motor-burnt", "opened=\"2026-05-05\" state=\"CLOSED\"", "");
+        shop.job("two", "", "opened=\"2026-06-05\" state=\"WAITING_FOR_ANSWER\"", "");
+        assertEquals(1, SmallShop.cause(shop.ask("Winch does not pull"), "motor-burnt").counted().of());
+        shop.job("three", "", "opened=\"2026-06-05\" state=\"CLOSED\"", "");
+        assertEquals(2, SmallShop.cause(shop.ask("Winch does not pull"), "motor-burnt").counted().of());
+    }
+
     @Test
     void aJobItsNoteAndASightingOfItAreOneCase() throws Exception {
         shop.job("one", "motor-burnt", "opened=\"2026-05-05\"", "");

@@ -21,10 +21,11 @@ import org.benchlore.store.Row;
  *
  * @param notes its field notes that name a cause or a component, superseded ones left out
  * @param jobs its job records
+ * @param cases those of them that are evidence
  * @param documents its documents that are current
  * @param family the other machines of the family
  */
-public record CaseFile(List<CaseNote> notes, List<CaseJob> jobs, List<CaseDocument> documents, Family family) {
+public record CaseFile(List<CaseNote> notes, List<CaseJob> jobs, List<CaseJob> cases, List<CaseDocument> documents, Family family) {
 
     /**
      * Collects the papers of a machine.
@@ -47,7 +48,9 @@ public record CaseFile(List<CaseNote> notes, List<CaseJob> jobs, List<CaseDocume
         var documents = facts.rows(Kind.DOCUMENT).filter(row -> row.machines().contains(machine))
                 .filter(row -> !row.status().equals("SUPERSEDED"))
                 .map(row -> document(library, row, machine, unit)).filter(Objects::nonNull).toList();
-        return new CaseFile(notes, jobs, documents, family);
+        var about = unit.flatMap(library::addressOf);
+        var cases = jobs.stream().filter(job -> job.isEvidence(about)).toList();
+        return new CaseFile(notes, jobs, cases, documents, family);
     }
 
     private static boolean isOf(Address machine, Family family, Collection<Address> machines) {

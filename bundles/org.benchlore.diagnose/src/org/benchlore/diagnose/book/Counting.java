@@ -81,7 +81,7 @@ public final class Counting {
         var figure = weights.of(frequency);
         var notes = file.notes().stream().filter(note -> note.supports()
                 && Links.isAbout(candidate, note.cause(), note.component())).toList();
-        var jobs = file.jobs().stream().filter(job -> own.filter(job.address()::equals).isEmpty() && isBase(job, candidate))
+        var jobs = file.cases().stream().filter(job -> own.filter(job.address()::equals).isEmpty() && isBase(job, candidate))
                 .toList();
         var base = new Base(jobs.stream().mapToDouble(CaseJob::weight).sum(),
                 (int) jobs.stream().filter(job -> job.relative().isEmpty()).count());

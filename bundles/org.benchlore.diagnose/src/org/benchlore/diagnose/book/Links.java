@@ -67,7 +67,7 @@ public final class Links {
         file.notes().stream().filter(note -> note.supports() && isAbout(candidate, note.cause(), note.component()))
                 .forEach(note -> all.add(new Witness(Witness.Kind.NOTE, note.address(), note.title(), Says.of(note),
                         Optional.empty(), 0)));
-        file.jobs().stream().filter(job -> isAbout(candidate, job.cause(), Optional.empty()))
+        file.cases().stream().filter(job -> isAbout(candidate, job.cause(), Optional.empty()))
                 .forEach(job -> all.add(new Witness(Witness.Kind.JOB, job.address(), job.title(), Says.of(job),
                         Optional.empty(), 0)));
         return all;
@@ -104,7 +104,7 @@ public final class Links {
     }
 
     private void ofJobs(Candidate candidate, Finding finding, List<Witness> all) {
-        for (var job : file.jobs()) {
+        for (var job : file.cases()) {
             if (isAbout(candidate, job.cause(), Optional.empty())) {
                 add(all, Witness.Kind.JOB, job.address(), job.title(), Says.of(job), finding,
                         match(candidate, finding, job.refers(), List.of()) * weights.of(WeightKind.SEEN_LINKS) * job.weight());

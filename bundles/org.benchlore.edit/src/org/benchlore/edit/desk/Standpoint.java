@@ -49,6 +49,22 @@ public final class Standpoint {
         return all.stream().distinct().toList();
     }
 
+    /**
+     * Looks at the place of somebody who wants to know what is wrong: what the customer said counts as noticed. A note says
+     * what was found, so it does not begin with that.
+     *
+     * @param front the element that is selected or read, if any
+     * @param typed what stands in the search field, which counts only where it is a fault code
+     * @return what is known of the case, each once
+     */
+    public List<Proposal> ofCase(Optional<Address> front, String typed) {
+        var all = new ArrayList<>(of(front, typed));
+        front.flatMap(library::element).filter(JobRecord.class::isInstance).map(job -> ((JobRecord) job).getComplaint())
+                .filter(words -> !words.isBlank())
+                .ifPresent(words -> all.add(new Proposal(What.SYMPTOM, words.strip(), Optional.empty())));
+        return List.copyOf(all);
+    }
+
     private void look(Address address, List<Proposal> all) {
         var row = library.catalogue().entry(address.path()).flatMap(entry -> entry.row());
         row.ifPresent(top -> {

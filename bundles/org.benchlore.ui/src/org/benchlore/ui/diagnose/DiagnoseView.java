@@ -70,7 +70,7 @@ public final class DiagnoseView extends ViewPart {
     public static List<Proposal> place(IWorkbenchPage page, LibrarySession session) {
         return session.current().map(opened -> opened.library().library()).map(library -> {
             var standing = new Standing(page, library);
-            return new Standpoint(library).of(standing.element(), standing.typed());
+            return new Standpoint(library).ofCase(standing.element(), standing.typed());
         }).orElse(List.of());
     }
 
