@@ -41,7 +41,15 @@ final class LookWords {
 
     String changes(Look look) {
         return look.since().map(since -> since.sentences().isEmpty() ? Messages.nothingChanged : bullets(since.sentences()))
-                .orElseGet(() -> look.procedure().getReviewedOn() == null ? Messages.neverReviewed : Messages.noCopy);
+                .orElseGet(() -> withoutCopy(look));
+    }
+
+    /** No copy is needed where the sum of what was reviewed is still the same. */
+    private static String withoutCopy(Look look) {
+        return switch (look.standing()) {
+            case AS_REVIEWED -> Messages.nothingChanged;
+            default -> look.procedure().getReviewedOn() == null ? Messages.neverReviewed : Messages.noCopy;
+        };
     }
 
     String problems(Look look) {

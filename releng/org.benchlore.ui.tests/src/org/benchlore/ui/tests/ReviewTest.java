@@ -115,6 +115,15 @@ class ReviewTest {
     }
 
     @Test
+    void whatStandsAsReviewedNeedsNoCopyToSayThatNothingChanged() {
+        new PageOpener(EditDriver.page(), LibraryCopy.session()).open(new Address("procedures/leak-check-pto.xmi", "leak-check-pto"));
+        window.waitUntil("its page is open", () -> EditDriver.page().getActiveEditor().getTitle().startsWith("Check the take-off"));
+        command("review");
+        window.waitUntil("it was looked through", () -> window.find("review.changes", Text.class).getText().equals("Nothing was changed."));
+        button("review.ok").getShell().close();
+    }
+
+    @Test
     void anotherPersonReviewsItAndOneKeyTakesThatBack() throws Exception {
         var before = text();
         var hash = Hash.of(Files.readAllBytes(library.file(FILE)));

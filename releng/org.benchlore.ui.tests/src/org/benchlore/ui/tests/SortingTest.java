@@ -56,6 +56,15 @@ class SortingTest {
         PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(Ids.DESK_VIEW);
     }
 
+    @Test
+    void oneKeyGoesToTheDesk() {
+        var page = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
+        page.hideView(page.findView(Ids.DESK_VIEW));
+        window.activate();
+        window.pressLetter('d', SWT.MOD1, SWT.MOD2);
+        window.waitUntil("the desk is open", () -> page.findView(Ids.DESK_VIEW) != null);
+    }
+
     private List<String> titles(int section) {
         return tree.getItemCount() <= section ? List.of()
                 : Arrays.stream(tree.getItem(section).getItems()).map(item -> item.getText(0)).toList();
