@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 import org.benchlore.evidence.decide.DecisionWords;
 import org.benchlore.evidence.decide.Option;
@@ -134,12 +135,19 @@ public final class AddingPage {
         return cost == null ? AddingWords.noSum(one, option) : amount(cost);
     }
 
+    /** What is known with its source, and what must be said before a way out has a sum. */
     private void figures(Proposal one) {
         var rows = new Rows("What it stands on; each can be changed", "Figure", "Value", "From");
-        one.assumptions().figures().forEach((figure, assumed) -> rows.row(Spans.of(Labels.capital(figure.words()) + " ("
-                + figure.word() + ")"), Spans.of(figure.form() == Figure.Form.MONEY ? amount(assumed.value())
-                        : assumed.value().toPlainString()), Spans.of(assumed.from())));
+        one.assumptions().figures().forEach((figure, assumed) -> rows.row(name(figure), Spans.of(figure.form() == Figure.Form.MONEY
+                ? amount(assumed.value()) : assumed.value().toPlainString()), Spans.of(assumed.from())));
+        Stream.of(Figure.TEST_FINDS, Figure.EYE_FINDS).filter(figure -> one.assumptions().find(figure).isEmpty())
+                .filter(figure -> figure != Figure.TEST_FINDS || one.test().isPresent())
+                .forEach(figure -> rows.row(name(figure), Spans.of("not known"), Spans.of("nobody has written it down")));
         sheet.table(rows);
+    }
+
+    private static List<Span> name(Figure figure) {
+        return Spans.of(Labels.capital(figure.words()) + " (" + figure.word() + ")");
     }
 
     private void shared(Predicate<Adding.Pair> which) {

@@ -28,11 +28,11 @@ public final class AddingWords {
             return one.test().isEmpty() ? "no sum: no test is written down"
                     : one.assumptions().find(Figure.TEST).isEmpty() ? "no sum: its test cannot be planned now"
                     : one.assumptions().find(Figure.TEST_FINDS).isEmpty() ? "no sum: testing costs "
-                            + AddingPage.amount(one.assumptions().value(Figure.TEST)) + ", how well it tells is not known ("
-                            + Figure.TEST_FINDS.word() + ")" : nothingKnown();
+                            + AddingPage.amount(one.assumptions().value(Figure.TEST)) + ", how well it tells is not known"
+                            : nothingKnown();
         }
         if (option == Option.SHELF && one.assumptions().find(Figure.EYE_FINDS).isEmpty()) {
-            return "no sum: how well the eye tells is not known (" + Figure.EYE_FINDS.word() + ")";
+            return "no sum: how well the eye tells is not known";
         }
         return nothingKnown();
     }
