@@ -61,7 +61,8 @@ final class CheckPlanning {
     }
 
     private Set<String> finds(Probe probe) {
-        return probe.finds().stream().filter(causes::containsKey).map(Address::toString).collect(Collectors.toSet());
+        return probe.finds().stream().filter(causes::containsKey).filter(cause -> now.probes().isLook(probe, cause))
+                .map(Address::toString).collect(Collectors.toSet());
     }
 
     private boolean isCritical(Probe probe) {

@@ -10,6 +10,7 @@ import org.benchlore.store.Library;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -49,5 +50,27 @@ class ComplaintsOfTheYardTest {
     void whatComesFirstIsWhatABenchWouldLookAt(String unit, String complaint, String cause) throws Exception {
         var answer = new Diagnoses(library).ask(SmallShop.question(unit, List.of(complaint), List.of(), null));
         assertEquals(cause, answer.causes().get(0).title());
+    }
+
+    /** These went wrong once: the words or the cause were mended for them. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "lorry-17 | hook arm drops slowly by itself | Seals of a lift cylinder worn",
+        "forklift-3 | steering is heavy | Kingpin bearings dry or rusted",
+        "forklift-1 | truck dead after a bump | Contacts of the battery plug burnt",
+        "forklift-2 | wont lift full pallet | Dirt in the limiting valve",
+        "workboat-petrel | gearbox slips ahead | Shift cable of the gear does not reach its stop",
+        "lift-ferry-steps | lift motor hums | Brake of the machine does not open"})
+    void whatWentWrongOnceStaysMended(String unit, String complaint, String cause) throws Exception {
+        var answer = new Diagnoses(library).ask(SmallShop.question(unit, List.of(complaint), List.of(), null));
+        assertEquals(cause, answer.causes().get(0).title());
+    }
+
+    /** A battery is tested with the tester, not by a service. */
+    @Test
+    void aVanThatDoesNotStartIsLookedAtBeforeItIsServiced() throws Exception {
+        var answer = new Diagnoses(library).ask(SmallShop.question("van-05", List.of("van wont start when hot, cranks ok"), List.of(), null));
+        assertEquals(List.of("cause-van-battery-worn", "cause-van-crank-sensor-hot"),
+                answer.checks().order().stream().map(NextCheck::id).toList());
     }
 }

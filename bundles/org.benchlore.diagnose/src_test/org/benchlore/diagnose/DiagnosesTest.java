@@ -238,6 +238,23 @@ class DiagnosesTest {
         assertFalse(answer.checks().order().get(1).critical());
     }
 
+    /** The book has words for a look into the motor; only where it names the work as the check is that what it sends somebody to. */
+    @ParameterizedTest
+    @CsvSource({"SERVICE, '', motor-wet", "TEACH_IN, '', motor-wet", "TEST, '', look", "ADJUST, '', look", "SERVICE, look, look"})
+    void whatWorkShowsByTheWayIsNoCheckWhereThereIsALook(String kind, String named, String id) throws Exception {
+        if (!named.isEmpty()) {
+            shop.machine(SmallShop.WINCH.replace("<checkText>Look into the motor.</checkText>",
+                    "<checkText>Look into the motor.</checkText><check href=\"../procedures/long.xmi#long\"/>"));
+        }
+        shop.put("procedures/long.xmi", "<book:Procedure %s id=\"long\" formatVersion=\"1\" title=\"Long work\" kind=\"" + kind
+                + "\"><applicability><machine href=\"../machines/winch.xmi#winch\"/></applicability><ways id=\"way\"><work id=\"work\""
+                + " minutesUsual=\"90 min\"><steps id=\"look\"><text>Look in.</text><outcomes id=\"drops\" answer=\"Drops\">"
+                + "<points href=\"../machines/winch.xmi#motor-wet\"/></outcomes></steps></work></ways></book:Procedure>");
+        var checks = shop.ask(DEAD).checks().order().stream().filter(check -> check.results().stream()
+                .anyMatch(result -> result.points().stream().anyMatch(cause -> cause.address().id().equals("motor-wet"))));
+        assertEquals(List.of(id), checks.map(NextCheck::id).toList());
+    }
+
     @Test
     void openingIsCountedOnceForTheChecksBehindOneCover() throws Exception {
         var order = shop.ask(DEAD).checks().order();

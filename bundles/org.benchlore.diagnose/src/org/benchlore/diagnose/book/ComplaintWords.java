@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import org.benchlore.terms.WordGroups;
+import org.benchlore.terms.WordMatch;
 
 /**
  * Reads a text as the set of its words: small words left out, endings taken off, a denial said in one way. Where the
@@ -34,6 +35,7 @@ final class ComplaintWords {
     private final WordGroups groups;
     private final Map<String, Set<String>> grouped = new HashMap<>();
     private final Map<String, Set<String>> plain = new HashMap<>();
+    private final Map<String, Map<String, Set<String>>> runs = new HashMap<>();
 
     ComplaintWords(WordGroups groups) {
         this.groups = groups;
@@ -49,20 +51,43 @@ final class ComplaintWords {
         return plain.computeIfAbsent(text, one -> Set.copyOf(stems(denied(atoms(one), Set.of()), Set.of())));
     }
 
+    /** Runs of several words that the library knows together, under their common name, with the words each is made of. */
+    Map<String, Set<String>> runs(String text) {
+        return runs.computeIfAbsent(text, this::readRuns);
+    }
+
+    private Map<String, Set<String>> readRuns(String text) {
+        var said = said(text);
+        var found = new HashMap<String, Set<String>>();
+        groups.alternatives(said).stream().filter(match -> match.length() > 1)
+                .forEach(match -> found.computeIfAbsent(name(said, match), name -> new HashSet<>()).addAll(stems(run(said, match), Set.of())));
+        return Map.copyOf(found);
+    }
+
     private static List<String> atoms(String text) {
         return Stream.of(BETWEEN.split(text.toLowerCase(Locale.ROOT))).filter(word -> !word.isEmpty()).toList();
     }
 
-    /** A denial that is part of words known together ('will not start') stays as it is. */
     private Set<String> read(String text) {
-        var atoms = atoms(text);
-        var said = denied(atoms, taken(atoms));
+        var said = said(text);
         var found = new HashSet<String>();
-        for (var match : groups.alternatives(said)) {
-            found.add(common(String.join(" ", said.subList(match.start(), match.start() + match.length())), match.phrases()));
-        }
+        groups.alternatives(said).forEach(match -> found.add(name(said, match)));
         found.addAll(stems(said, taken(said)));
         return Set.copyOf(found);
+    }
+
+    /** A denial that is part of words known together ('will not start') stays as it is. */
+    private List<String> said(String text) {
+        var atoms = atoms(text);
+        return denied(atoms, taken(atoms));
+    }
+
+    private static List<String> run(List<String> said, WordMatch match) {
+        return said.subList(match.start(), match.start() + match.length());
+    }
+
+    private static String name(List<String> said, WordMatch match) {
+        return common(String.join(" ", run(said, match)), match.phrases());
     }
 
     private Set<Integer> taken(List<String> atoms) {

@@ -2,9 +2,11 @@
 package org.benchlore.diagnose.book;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -28,7 +30,8 @@ import org.benchlore.store.TextReferences;
 
 /**
  * The checks of a machine: every step that may be found one way or another, of any procedure for it, and the check in
- * words of each cause that no step of a procedure without renewing proves.
+ * words of each cause that no step proves. What a service or a teach-in shows by the way, and the book does not name as a
+ * check, is no proof where it has words for a look: a battery is not tested by a service of an hour and a half.
  */
 public final class Probes {
 
@@ -37,6 +40,8 @@ public final class Probes {
     /** The other answer to a cause's own check. */
     public static final String NO = "no";
 
+    /** Work that shows a fault by the way: nobody does it to look. */
+    private static final Set<ProcedureKind> BY_THE_WAY = Set.of(ProcedureKind.SERVICE, ProcedureKind.TEACH_IN);
     private static final Set<ProcedureKind> CHANGES = Set.of(ProcedureKind.RENEW, ProcedureKind.OVERHAUL);
 
     private final Library library;
@@ -46,6 +51,9 @@ public final class Probes {
     private final List<Probe> all = new ArrayList<>();
     private final List<Probe> offered = new ArrayList<>();
     private final Set<Address> changing = new HashSet<>();
+    private final Set<Address> byTheWay = new HashSet<>();
+    private final Map<Address, Address> checks = new HashMap<>();
+    private final Set<Address> worded = new HashSet<>();
 
     /**
      * Reads the checks of a machine.
@@ -59,12 +67,27 @@ public final class Probes {
         this.book = book;
         this.openings = openings;
         this.weights = weights;
+        book.causes().forEach((address, cause) -> library.addressOf(cause.getCheck()).ifPresent(check -> checks.put(address, check)));
         library.catalogue().rows(Kind.PROCEDURE).filter(row -> row.machines().contains(book.address()))
                 .filter(row -> !row.status().equals(Status.WITHDRAWN.getLiteral()))
                 .forEach(row -> library.top(row.id()).ifPresent(top -> read(row.address(), (Procedure) top)));
-        var proved = new HashSet<Address>();
-        offered.forEach(probe -> proved.addAll(probe.finds()));
-        book.causes().forEach((address, cause) -> read(address, cause, !proved.contains(address)));
+        book.causes().forEach((address, cause) -> read(address, cause, offered.stream()
+                .noneMatch(probe -> probe.finds().contains(address) && proves(probe, address))));
+    }
+
+    private boolean proves(Probe probe, Address cause) {
+        return !byTheWay.contains(probe.procedure().address()) || probe.procedure().address().equals(checks.get(cause));
+    }
+
+    /**
+     * Tells whether somebody would make a check to look for a cause.
+     *
+     * @param probe a check
+     * @param cause a cause that it may find
+     * @return false if it shows the cause by the way only, and the book has words for a look
+     */
+    public boolean isLook(Probe probe, Address cause) {
+        return proves(probe, cause) || !worded.contains(cause);
     }
 
     /**
@@ -97,6 +120,9 @@ public final class Probes {
     private void read(Address address, Procedure procedure) {
         if (CHANGES.contains(procedure.getKind())) {
             changing.add(address);
+        }
+        if (BY_THE_WAY.contains(procedure.getKind())) {
+            byTheWay.add(address);
         }
         for (var way : procedure.getWays()) {
             if (way.getWork() != null) {
@@ -161,6 +187,7 @@ public final class Probes {
                         .orElseGet(() -> weights.of(WeightKind.CHECK_MINUTES))), 0, written.isPresent(), named(opening));
         all.add(probe);
         if (unproved) {
+            worded.add(address);
             offered.add(probe);
         }
     }

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.benchlore.terms.WordGroups;
@@ -59,7 +60,7 @@ public final class SymptomWords {
 
     /**
      * Says how alike two texts are: twice the words they share, over all their words. Words that mean the same are the same; where
-     * that hides what is put alike, the plain words count, if two are shared. Of a complaint of several clauses one may be
+     * that hides what is put alike, the plain words count, if two are shared that are not part of a run with another meaning. Of a complaint of several clauses one may be
      * what is meant, and a longer text may hold the shorter: each counts as far as it is alike, times {@value #WITHIN}.
      *
      * @param one a complaint, in anybody's words
@@ -83,14 +84,27 @@ public final class SymptomWords {
     }
 
     private double whole(String one, String other) {
-        var plain = reader.plain(one);
-        var others = reader.plain(other);
-        return Math.max(share(words(one), words(other)), telling(common(plain, others)) >= FEWEST ? share(plain, others) : 0);
+        return Math.max(share(words(one), words(other), common(words(one), words(other))), plain(one, other));
     }
 
-    private double share(Set<String> words, Set<String> others) {
+    /** By the words alone; those of a run that only one of the two holds mean nothing by themselves: 'drops slowly' is not 'slow'. */
+    private double plain(String one, String other) {
+        var plain = reader.plain(one);
+        var others = reader.plain(other);
+        var common = common(plain, others);
+        common.removeAll(ofOtherRuns(one, other));
+        common.removeAll(ofOtherRuns(other, one));
+        return telling(common) >= FEWEST ? share(plain, others, common) : 0;
+    }
+
+    private Set<String> ofOtherRuns(String one, String other) {
+        return reader.runs(one).entrySet().stream().filter(run -> !words(other).contains(run.getKey()))
+                .flatMap(run -> run.getValue().stream()).collect(Collectors.toSet());
+    }
+
+    private double share(Set<String> words, Set<String> others, Set<String> common) {
         var all = weight(words) + weight(others);
-        var share = all == 0 ? 0 : 2 * weight(common(words, others)) / all;
+        var share = all == 0 ? 0 : 2 * weight(common) / all;
         return share >= ALIKE ? share : 0;
     }
 
