@@ -57,6 +57,7 @@ final class Weighing {
     private final CaseInHand now;
     private final List<Weighed> weighed = new ArrayList<>();
     private final Map<String, Clue> clues = new LinkedHashMap<>();
+    private boolean isAllWeighed = true;
 
     Weighing(CaseInHand now) {
         this.now = now;
@@ -68,7 +69,17 @@ final class Weighing {
             weighed.add(new Weighed(candidate, counting.of(candidate), Circumstance.of(now, candidate), witnesses));
         }
         now.answered().forEach(this::clue);
-        now.findings().forEach(this::clue);
+        telling().forEach(this::clue);
+    }
+
+    /**
+     * Beside what is known, words that no paper has speak for nothing and against nothing: they may be another's words for it.
+     * A code is no matter of words; and where nothing is known, that is what there is to say.
+     */
+    private List<Finding> telling() {
+        var known = now.findings().stream().filter(finding -> weighed.stream().anyMatch(one -> one.link(finding) > 0)).toList();
+        return known.isEmpty() ? now.findings()
+                : now.findings().stream().filter(finding -> finding.isCode() || known.contains(finding)).toList();
     }
 
     /** Answers come first: where there is more than can be weighed, they tell more than a complaint. */
@@ -100,6 +111,8 @@ final class Weighing {
         if (clue.shows().isEmpty() || clues.values().stream().filter(one -> !one.shows().isEmpty()).count()
                 < FaultModel.MOST_CLUES) {
             clues.put(label, clue);
+        } else {
+            isAllWeighed = false;
         }
     }
 
@@ -113,7 +126,7 @@ final class Weighing {
     }
 
     boolean isAllWeighed() {
-        return clues.size() == now.answered().size() + now.findings().size();
+        return isAllWeighed;
     }
 
     List<Suspect> suspects() {

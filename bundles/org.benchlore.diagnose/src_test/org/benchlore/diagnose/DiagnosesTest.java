@@ -324,6 +324,17 @@ class DiagnosesTest {
         assertTrue(message.startsWith(words), message);
     }
 
+    /** What the customer said besides, in words of his own, takes nothing away from what is known; a code that nobody knows does. */
+    @Test
+    void wordsThatNobodyKnowsMoveNothing() throws Exception {
+        var alone = SmallShop.cause(shop.ask(DEAD), "motor-burnt").chance();
+        var answer = shop.ask(DEAD, "my brother laughed");
+        assertEquals(alone, SmallShop.cause(answer, "motor-burnt").chance(), 1e-12);
+        assertEquals(List.of("my brother laughed"), answer.unknown().stream().map(Finding::label).toList());
+        var coded = shop.ask(question("winch", List.of(DEAD), List.of("X9Z9"), null));
+        assertTrue(SmallShop.cause(coded, "motor-burnt").chance() < alone);
+    }
+
     @Test
     void moreFindingsThanCanBeWeighedAreSaid() throws Exception {
         var many = java.util.stream.IntStream.range(0, 14).mapToObj(i -> "strange noise number " + i).toList();

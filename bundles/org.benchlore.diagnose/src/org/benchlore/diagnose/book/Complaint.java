@@ -45,9 +45,9 @@ record Complaint(String words, List<String> codes) {
         return DIGIT.matcher(word).find() && (isKnown.test(word) || !CodeReader.findIn(piece).isEmpty()) ? word : "";
     }
 
-    /** Without codes a text stays as it was typed. */
+    /** Without codes a text stays as it was typed, but for a full stop. */
     private static String tidy(String words, List<String> codes) {
-        return codes.isEmpty() ? words.strip() : words.replaceAll("\\s+([,;.])", "$1").replaceAll("\\s+", " ")
+        return codes.isEmpty() ? words.strip().replaceAll("[ .,;:]+$", "") : words.replaceAll("\\s+([,;.])", "$1").replaceAll("\\s+", " ")
                 .replaceAll("^[ ,;:.]+|[ ,;:]+$", "").replaceAll("(?i)(^| )(and|with|or)$", "");
     }
 }

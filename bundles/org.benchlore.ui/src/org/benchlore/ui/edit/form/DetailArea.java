@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Composite;
 public final class DetailArea {
 
     private static final int LINE = 24;
+    private static final int HEADING = 40;
     private static final int MARGIN = 10;
 
     private final ScrolledComposite scrolled;
@@ -125,7 +126,16 @@ public final class DetailArea {
             if (above == scrolled.getContent()) {
                 // The line that says what is wrong stands below the field and belongs in sight too.
                 scrolled.showControl(focus.getParent().getSize().y < scrolled.getSize().y ? focus.getParent() : focus);
+                showHeading(focus);
             }
+        }
+    }
+
+    /** A heading is not cut in two for the sake of the last line of its fields. */
+    private void showHeading(Control focus) {
+        int below = scrolled.getDisplay().map(focus, scrolled.getContent(), 0, focus.getSize().y).y;
+        if (scrolled.getOrigin().y < HEADING && below <= scrolled.getClientArea().height) {
+            scrolled.setOrigin(0, 0);
         }
     }
 }
