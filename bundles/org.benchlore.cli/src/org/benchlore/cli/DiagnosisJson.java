@@ -9,6 +9,7 @@ import org.benchlore.diagnose.Finding;
 import org.benchlore.diagnose.FunctionChain;
 import org.benchlore.diagnose.Move;
 import org.benchlore.diagnose.Named;
+import org.benchlore.diagnose.Near;
 import org.benchlore.diagnose.NextCheck;
 import org.benchlore.diagnose.Path;
 import org.benchlore.diagnose.RankedCause;
@@ -76,6 +77,14 @@ final class DiagnosisJson {
         json.addProperty(finding.isCode() ? "code" : "symptom", finding.text());
         json.addProperty("label", finding.label());
         json.addProperty("known", !answer.unknown().contains(finding));
+        json.add("nearest", array(answer.nearest().stream().filter(near -> near.finding().equals(finding)).toList(), DiagnosisJson::near));
+        return json;
+    }
+
+    private static JsonObject near(Near near) {
+        var json = new JsonObject();
+        json.addProperty("words", near.words());
+        json.add("causes", array(near.causes(), DiagnosisJson::named));
         return json;
     }
 

@@ -83,6 +83,16 @@ class DiagnoseCommandTest {
     }
 
     @Test
+    void whereNothingIsKnownWhatComesNearestIsNamed() {
+        var run = run("diagnose", "van-02", "van", "shakes", "at", "traffic", "lights");
+        assertEquals(Exit.EMPTY, run.exit());
+        assertTrue(run.out().contains("- 'Shakes at idle': Plate of the recirculation valve sticks"), run.out());
+        var json = JsonParser.parseString(run("diagnose", "van-02", "van shakes at traffic lights", "--json").out()).getAsJsonObject();
+        var nearest = json.getAsJsonArray("findings").get(0).getAsJsonObject().getAsJsonArray("nearest");
+        assertTrue(nearest.asList().stream().anyMatch(near -> near.getAsJsonObject().get("words").getAsString().equals("Shakes at idle")));
+    }
+
+    @Test
     void aComplaintIsTypedAsItIsSaidWithTheCodeInIt() {
         var run = run("diagnose", "lorry-17", "pto", "wont", "engage", "4c17");
         assertEquals(Exit.DONE, run.exit(), run.err());

@@ -12,6 +12,7 @@ import org.benchlore.diagnose.ladder.Ladder;
  * @param about the machine or the unit
  * @param findings symptoms and codes as they were understood
  * @param unknown those of which the library knows nothing
+ * @param nearest what comes near in words to those
  * @param causes ranked, the likeliest first
  * @param others how many less likely ones were left off
  * @param elsewhere how likely something is there that stands in no book; never 0
@@ -23,8 +24,8 @@ import org.benchlore.diagnose.ladder.Ladder;
  * @param path the way so far
  * @param remarks what a person should know about this answer
  */
-public record Assessment(Named about, List<Finding> findings, List<Finding> unknown, List<RankedCause> causes,
-        int others, double elsewhere, List<Named> together, List<RuledOut> ruledOut, Optional<FunctionChain> chain,
+public record Assessment(Named about, List<Finding> findings, List<Finding> unknown, List<Near> nearest,
+        List<RankedCause> causes, int others, double elsewhere, List<Named> together, List<RuledOut> ruledOut, Optional<FunctionChain> chain,
         Checks checks, Optional<Ladder> ladder, Path path, List<String> remarks) {
 
     /** Stands under every answer. */

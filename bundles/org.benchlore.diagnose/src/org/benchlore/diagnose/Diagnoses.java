@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.benchlore.diagnose.book.CaseInHand;
 import org.benchlore.diagnose.book.CaseJob;
 import org.benchlore.diagnose.book.CaseReader;
+import org.benchlore.diagnose.book.Nearest;
 import org.benchlore.diagnose.book.Chains;
 import org.benchlore.diagnose.book.WorkDone;
 import org.benchlore.diagnose.ladder.LadderBuilder;
@@ -48,7 +49,8 @@ public final class Diagnoses {
         var causes = ranking.causes();
         var unknown = now.findings().stream()
                 .filter(finding -> ranking.tied().stream().noneMatch(one -> one.link(finding) > 0)).toList();
-        return new Assessment(now.about(), now.findings(), unknown, causes, ranking.others(), ranking.elsewhere(),
+        return new Assessment(now.about(), now.findings(), unknown,
+                unknown.stream().flatMap(finding -> new Nearest(now).to(finding).stream()).toList(), causes, ranking.others(), ranking.elsewhere(),
                 new Together(now, ranking).causes(), new RuledOuts(now).all(), chain(now),
                 new CheckPlanning(now, weighing, ranking).checks(),
                 now.work().map(work -> new LadderBuilder(now, work, causes).build()), path(now, causes),

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 
 import org.junit.jupiter.api.BeforeEach;
@@ -333,6 +334,26 @@ class DiagnosesTest {
         assertEquals(List.of("my brother laughed"), answer.unknown().stream().map(Finding::label).toList());
         var coded = shop.ask(question("winch", List.of(DEAD), List.of("X9Z9"), null));
         assertTrue(SmallShop.cause(coded, "motor-burnt").chance() < alone);
+    }
+
+    @Test
+    void whatComesNearestInWordsIsNamedAndIsNoEvidence() throws Exception {
+        var answer = shop.ask("pulls a bit less, it creeps and whines every Friday");
+        assertFalse(answer.isKnown());
+        assertEquals(List.of("Winch does not pull: [motor-burnt, motor-wet]", "Load creeps down: [lining-oily]"),
+                answer.nearest().stream().map(near -> near.words() + ": "
+                        + near.causes().stream().map(cause -> cause.address().id()).sorted().toList()).sorted(Comparator.reverseOrder()).toList());
+        assertEquals(List.of(), shop.ask("zzz").nearest());
+        assertEquals(List.of(), shop.ask(DEAD).nearest());
+        assertEquals(List.of(), shop.ask(question("winch", List.of(), List.of("X9Z9"), null)).nearest());
+    }
+
+    @Test
+    void wordsAmongTheCodesAreAComplaintAndTheUnitsNameIsNone() throws Exception {
+        var answer = shop.ask(question("winch-1", List.of(), List.of("does not pull w101"), null));
+        assertEquals(List.of("W101: No movement", "does not pull"), answer.findings().stream().map(Finding::label).toList());
+        assertTrue(answer.unknown().isEmpty());
+        assertFalse(shop.ask(question("winch-1", List.of("Winch 1"), List.of(), null)).isKnown());
     }
 
     @Test

@@ -96,7 +96,7 @@ class WordsTest {
 
     @Test
     void whatStandsInNoBookIsSaid() {
-        var answer = new Assessment(new Named(PLACE, "Winch"), List.of(), List.of(), List.of(), 0, 0.25, List.of(), List.of(),
+        var answer = new Assessment(new Named(PLACE, "Winch"), List.of(), List.of(), List.of(), List.of(), 0, 0.25, List.of(), List.of(),
                 Optional.empty(), new Checks(List.of(), 0, 0, 0), Optional.empty(), new Path(List.of(), List.of(), List.of(),
                         PLACE, Optional.empty(), Optional.empty(), List.of(), Optional.empty(), Optional.empty(), false), List.of());
         assertEquals("Something that stands in no book: likely.", Words.elsewhere(answer));

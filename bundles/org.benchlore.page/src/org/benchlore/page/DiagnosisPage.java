@@ -9,6 +9,7 @@ import org.benchlore.diagnose.Assessment;
 import org.benchlore.diagnose.Finding;
 import org.benchlore.diagnose.FunctionChain;
 import org.benchlore.diagnose.Named;
+import org.benchlore.diagnose.Near;
 import org.benchlore.diagnose.RankedCause;
 import org.benchlore.diagnose.Words;
 import org.benchlore.page.Block.Pair;
@@ -88,9 +89,24 @@ public final class DiagnosisPage {
             sheet.paragraph(Spans.of("Nothing is known here of: " + answer.unknown().stream().map(Finding::label)
                     .collect(Collectors.joining("; ")) + standing(answer)));
         }
+        nearest(sheet, answer);
         if (!answer.together().isEmpty()) {
             sheet.paragraph(Spans.of(Words.together(answer.together())));
         }
+    }
+
+    /** Nobody but the reader can say whether one of these is what was meant. */
+    private static void nearest(Sheet sheet, Assessment answer) {
+        if (!answer.nearest().isEmpty()) {
+            sheet.paragraph(Spans.of("What is written that comes nearest in words; if one is meant, ask with its words:"));
+            sheet.bullets(answer.nearest().stream().map(DiagnosisPage::near).toList());
+        }
+    }
+
+    private static List<Span> near(Near near) {
+        var causes = links(near.causes());
+        return near.causes().stream().anyMatch(cause -> cause.title().equals(near.words())) ? causes
+                : Spans.join(": ", List.of(Spans.of("'" + near.words() + "'"), causes));
     }
 
     private static String standing(Assessment answer) {

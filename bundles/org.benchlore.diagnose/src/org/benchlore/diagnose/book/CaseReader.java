@@ -68,13 +68,18 @@ public final class CaseReader {
         }
         var weights = new Weights(library.top("shop").filter(Shop.class::isInstance).map(Shop.class::cast).orElse(null));
         var file = CaseFile.of(book, new Family(book, weights.family()), unit);
-        var words = this.words.among(CaseWords.texts(book, file));
+        var words = this.words.among(CaseWords.texts(book, file), unit.map(CaseReader::name).orElse(""));
         var work = work(question, book, unit.flatMap(library::addressOf));
         var openings = new Openings(book);
         var probes = new Probes(book, openings, weights);
         return new CaseInHand(new Named(library.addressOf(about).orElseThrow(), ElementTitle.of(about)),
                 unit.flatMap(library::addressOf), book, file, words, weights, findings, work,
                 failing(book, file, words, weights, findings, work), probes, openings, answered(question, probes, work));
+    }
+
+    /** 'Lorry 17' of 'Lorry 17, town cleansing'. */
+    private static String name(Unit unit) {
+        return ElementTitle.of(unit).split(",")[0];
     }
 
     private TopElement about(String id) throws QuestionException {
@@ -90,18 +95,23 @@ public final class CaseReader {
                         + "' names no machine of this library: add it there"));
     }
 
-    /** Codes come first, those that stand among the words of a complaint too. */
+    /** Codes come first, those that stand among the words of a complaint too; words among codes are a complaint. */
     private List<Finding> findings(Question question, Address machine) {
-        var complaints = question.symptoms().stream()
+        var worded = question.codes().stream().filter(text -> isComplaint(text, machine)).toList();
+        var complaints = Stream.concat(question.symptoms().stream(), worded.stream())
                 .map(text -> Complaint.read(text, word -> known(word, machine).isPresent())).toList();
         var found = new LinkedHashMap<String, Finding>();
-        Stream.concat(question.codes().stream(), complaints.stream().flatMap(one -> one.codes().stream())).map(String::strip)
+        Stream.concat(question.codes().stream().filter(text -> !worded.contains(text)), complaints.stream().flatMap(one -> one.codes().stream())).map(String::strip)
                 .filter(text -> !text.isEmpty()).map(text -> code(text, machine))
                 .forEach(finding -> found.putIfAbsent(finding.id(), finding));
         complaints.stream().map(Complaint::words).filter(text -> !text.isEmpty())
                 .forEach(text -> found.putIfAbsent("symptom " + text, new Finding("symptom " + text, text, text,
                         Optional.empty(), false)));
         return List.copyOf(found.values());
+    }
+
+    private boolean isComplaint(String text, Address machine) {
+        return text.strip().indexOf(' ') > 0 && CodeReader.read(text).isEmpty() && known(text, machine).isEmpty();
     }
 
     /** Two machines may have a page each for one code of a standard: this machine's own is meant. */

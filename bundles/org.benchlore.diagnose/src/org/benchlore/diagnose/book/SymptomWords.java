@@ -27,6 +27,7 @@ public final class SymptomWords {
 
     private final ComplaintWords reader;
     private final Set<String> used;
+    private final Set<String> names;
 
     /**
      * Makes a comparison in which every word counts the same.
@@ -34,28 +35,34 @@ public final class SymptomWords {
      * @param groups words that mean the same
      */
     public SymptomWords(WordGroups groups) {
-        this(new ComplaintWords(groups), Set.of());
+        this(new ComplaintWords(groups), Set.of(), Set.of());
     }
 
-    private SymptomWords(ComplaintWords reader, Set<String> used) {
+    private SymptomWords(ComplaintWords reader, Set<String> used, Set<String> names) {
         this.reader = reader;
         this.used = used;
+        this.names = names;
     }
 
     /**
      * Makes a comparison for one machine: a word that none of its papers uses, such as whom the driver asked, counts a
-     * quarter.
+     * quarter; what the unit is called says nothing of what is wrong with it.
      *
      * @param papers what its papers say
+     * @param name what the unit is called; empty if only the machine is known
      * @return the comparison; it remembers what this one has read
      */
-    public SymptomWords among(Collection<String> papers) {
+    public SymptomWords among(Collection<String> papers, String name) {
+        return new SymptomWords(reader, all(papers), all(List.of(name)));
+    }
+
+    private Set<String> all(Collection<String> texts) {
         var all = new HashSet<String>();
-        papers.forEach(text -> {
+        texts.forEach(text -> {
             all.addAll(reader.grouped(text));
             all.addAll(reader.plain(text));
         });
-        return new SymptomWords(reader, all);
+        return all;
     }
 
     /**
@@ -72,6 +79,25 @@ public final class SymptomWords {
         return Math.max(asOne(one, other), WITHIN * clauses);
     }
 
+    /**
+     * Says how near two texts come, where they are not alike: the share of their words, of the nearest clause, however small.
+     *
+     * @param one a complaint, in anybody's words
+     * @param other a text
+     * @return 0 to 1
+     */
+    double near(String one, String other) {
+        return Stream.concat(Stream.of(one), clauses(one).stream())
+                .mapToDouble(clause -> Math.max(near(words(clause), words(other)), near(plain(clause), plain(other)))).max().orElse(0);
+    }
+
+    private double near(Set<String> words, Set<String> others) {
+        var common = common(words, others);
+        common.remove(ComplaintWords.NOT);
+        var all = weight(words) + weight(others);
+        return all == 0 ? 0 : 2 * weight(common) / all;
+    }
+
     /** As {@link #alike(String, String)}, of a complaint or a clause that is meant as one. */
     double asOne(String one, String other) {
         return Math.max(whole(one, other), WITHIN * held(one, other));
@@ -80,7 +106,7 @@ public final class SymptomWords {
     /** What a complaint of several clauses says one by one, each in two words or more; nothing if it is one. */
     List<String> clauses(String text) {
         var clauses = CLAUSES.split(text);
-        return clauses.length < 2 ? List.of() : Stream.of(clauses).filter(clause -> reader.plain(clause).size() >= FEWEST).toList();
+        return clauses.length < 2 ? List.of() : Stream.of(clauses).filter(clause -> plain(clause).size() >= FEWEST).toList();
     }
 
     private double whole(String one, String other) {
@@ -89,8 +115,8 @@ public final class SymptomWords {
 
     /** By the words alone; those of a run that only one of the two holds mean nothing by themselves: 'drops slowly' is not 'slow'. */
     private double plain(String one, String other) {
-        var plain = reader.plain(one);
-        var others = reader.plain(other);
+        var plain = plain(one);
+        var others = plain(other);
         var common = common(plain, others);
         common.removeAll(ofOtherRuns(one, other));
         common.removeAll(ofOtherRuns(other, one));
@@ -162,10 +188,23 @@ public final class SymptomWords {
     /** Whether two texts share nothing but words of a name that the first of them says in full. */
     boolean shareOnly(String one, String other, String name) {
         return words(one).containsAll(words(name)) && words(name).containsAll(common(words(one), words(other)))
-                && reader.plain(name).containsAll(common(reader.plain(one), reader.plain(other)));
+                && plain(name).containsAll(common(plain(one), plain(other)));
     }
 
     Set<String> words(String text) {
-        return reader.grouped(text);
+        return without(reader.grouped(text));
+    }
+
+    private Set<String> plain(String text) {
+        return without(reader.plain(text));
+    }
+
+    private Set<String> without(Set<String> words) {
+        if (names.isEmpty() || words.stream().noneMatch(names::contains)) {
+            return words;
+        }
+        var left = new HashSet<>(words);
+        left.removeAll(names);
+        return left;
     }
 }

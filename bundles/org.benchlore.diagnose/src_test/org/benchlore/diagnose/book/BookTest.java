@@ -128,7 +128,7 @@ class BookTest {
 
     @Test
     void aWordNoPaperOfTheMachineUsesCountsAQuarter() {
-        var among = words.among(java.util.List.of("Crane slews slowly"));
+        var among = words.among(java.util.List.of("Crane slews slowly"), "");
         assertEquals(2.0 * 3 / (3 + 3.25), among.alike("Hans: crane slews slowly", "Crane slews slowly"), 1e-9);
         assertEquals(2.0 * 3 / (3 + 4), words.alike("Hans: crane slews slowly", "Crane slews slowly"), 1e-9);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
+import org.benchlore.diagnose.Near;
 import org.benchlore.diagnose.NextCheck;
 import org.benchlore.model.Address;
 import org.benchlore.ui.Ids;
@@ -20,7 +21,10 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 
-/** The next checks with what each may show as buttons; the first nine are reached by Alt and their number. */
+/**
+ * The next checks with what each may show as buttons or, where nothing is known, what is written that comes nearest; the first
+ * nine are reached by Alt and their number.
+ */
 final class AnswerRows {
 
     private static final int MOST_CHECKS = 4;
@@ -29,19 +33,21 @@ final class AnswerRows {
 
     private final Composite area;
     private final BiConsumer<String, String> answered;
+    private final Consumer<Near> meant;
     private final Consumer<Address> opener;
     private int number;
 
-    AnswerRows(Composite parent, BiConsumer<String, String> answered, Consumer<Address> opener) {
+    AnswerRows(Composite parent, BiConsumer<String, String> answered, Consumer<Near> meant, Consumer<Address> opener) {
         this.answered = answered;
+        this.meant = meant;
         this.opener = opener;
         area = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 3).applyTo(area);
         GridDataFactory.fillDefaults().span(2, 1).grab(true, false).indent(0, 6).exclude(true).applyTo(area);
     }
 
-    /** Shows checks in place of those before. */
-    void show(List<NextCheck> checks) {
+    /** Shows checks in place of those before, or what may be meant where there are none. */
+    void show(List<NextCheck> checks, List<Near> nearest) {
         for (var child : area.getChildren()) {
             child.dispose();
         }
@@ -49,10 +55,17 @@ final class AnswerRows {
         area.setEnabled(true);
         if (!checks.isEmpty()) {
             label(Messages.answersTitle);
+            checks.stream().limit(MOST_CHECKS).forEach(this::row);
+        } else if (!nearest.isEmpty()) {
+            label(Messages.meantTitle);
+            nearest.forEach(this::meaning);
         }
-        checks.stream().limit(MOST_CHECKS).forEach(this::row);
-        area.setVisible(!checks.isEmpty());
-        ((GridData) area.getLayoutData()).exclude = checks.isEmpty();
+        area.setVisible(number > 0);
+        ((GridData) area.getLayoutData()).exclude = number == 0;
+    }
+
+    private void meaning(Near near) {
+        button(near.words(), NLS.bind(Messages.meant, near.finding().label(), near.words()), () -> meant.accept(near));
     }
 
     /** Takes no answer until the next checks are shown: they would be answers to what is no longer asked. */
@@ -70,7 +83,8 @@ final class AnswerRows {
         if (!check.text().equals(check.procedure().title())) {
             label(check.text());
         }
-        check.results().forEach(result -> button(check, result));
+        check.results().forEach(result -> button(result.answer(), check.text() + ": " + result.answer(),
+                () -> answered.accept(check.id(), result.id())));
     }
 
     private void label(String words) {
@@ -79,13 +93,13 @@ final class AnswerRows {
         fill(label, 0);
     }
 
-    private void button(NextCheck check, NextCheck.Result result) {
+    private void button(String words, String name, Runnable action) {
         number++;
         var button = new Button(area, SWT.PUSH | SWT.WRAP | SWT.LEFT);
-        button.setText(number <= MOST_KEYS ? "&" + number + "  " + escape(result.answer()) : escape(result.answer()));
+        button.setText(number <= MOST_KEYS ? "&" + number + "  " + escape(words) : escape(words));
         button.setData(Ids.WIDGET_ID, "diagnose.answer." + number);
-        Keys.name(button, check.text() + ": " + result.answer());
-        button.addListener(SWT.Selection, event -> answered.accept(check.id(), result.id()));
+        Keys.name(button, name);
+        button.addListener(SWT.Selection, event -> action.run());
         fill(button, 0);
     }
 

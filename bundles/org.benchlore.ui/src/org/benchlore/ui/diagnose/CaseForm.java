@@ -130,6 +130,13 @@ final class CaseForm {
         return BETWEEN.splitAsStream(text.getText()).map(String::strip).filter(piece -> !piece.isEmpty()).toList();
     }
 
+    /** Puts the words of the book in place of what was said, or below it where that was taken apart. */
+    void say(String said, String meant) {
+        var all = symptoms.getText();
+        symptoms.setText(all.contains(said) ? all.replace(said, meant) : all.strip() + "\n" + meant);
+        symptoms.setFocus();
+    }
+
     void focus() {
         if (about.words().isEmpty()) {
             about.focus();

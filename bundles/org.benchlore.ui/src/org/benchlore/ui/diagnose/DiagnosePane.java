@@ -85,7 +85,7 @@ final class DiagnosePane {
         plan = button(bar, "diagnose.plan", Messages.plan, button -> shown.assessment().ifPresent(answer ->
                 next.plan().accept(answer, button)));
         button(bar, "diagnose.begin", Messages.begin, any -> follower.begin().run());
-        answers = new AnswerRows(column, follower.answer(), opener);
+        answers = new AnswerRows(column, follower.answer(), near -> form.say(near.finding().text(), near.words()), opener);
         scroll.setContent(column);
         scroll.addListener(SWT.Resize, event -> fit());
         page = new PageCanvas(sash, "diagnose.page", services.getService(SessionMemory.class).zoom(), opener);
@@ -132,7 +132,7 @@ final class DiagnosePane {
     void show(Outcome outcome, boolean isAnswered) {
         shown = outcome;
         page.show(outcome.page(), Map.of());
-        answers.show(outcome.checks());
+        answers.show(outcome.checks(), outcome.nearest());
         takeBack.setEnabled(isAnswered);
         writeDown.setEnabled(outcome.assessment().isPresent());
         intoJob.setEnabled(outcome.assessment().isPresent());

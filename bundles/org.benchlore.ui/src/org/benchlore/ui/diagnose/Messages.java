@@ -23,6 +23,8 @@ final class Messages extends NLS {
     public static String jobInEditor;
     public static String jobTakenBack;
     public static String jobWritten;
+    public static String meant;
+    public static String meantTitle;
     public static String newJob;
     public static String noLibrary;
     public static String noMachines;

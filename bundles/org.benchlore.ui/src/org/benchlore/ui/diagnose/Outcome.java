@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.benchlore.diagnose.Assessment;
+import org.benchlore.diagnose.Near;
 import org.benchlore.diagnose.NextCheck;
 import org.benchlore.page.Page;
 
@@ -27,5 +28,10 @@ record Outcome(Optional<Assessment> assessment, Page page) {
     /** The checks that can be made now, in order. */
     List<NextCheck> checks() {
         return assessment.map(one -> one.checks().order()).orElse(List.of());
+    }
+
+    /** What may be meant, where nothing is known. */
+    List<Near> nearest() {
+        return assessment.filter(one -> !one.isKnown()).map(Assessment::nearest).orElse(List.of());
     }
 }

@@ -2,6 +2,7 @@
 package org.benchlore.ui.pack;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
@@ -37,9 +38,9 @@ import org.eclipse.swt.widgets.Text;
 /** What goes into a pack: machines with all their procedures, procedures one by one, or nothing ticked for everything. */
 final class ChoicePage extends WizardPage {
 
-    private static final int TITLE_WIDTH = 400;
+    private static final int TITLE_WIDTH = 380;
     private static final int MACHINE_WIDTH = 220;
-    private static final int KIND_WIDTH = 170;
+    private static final int KIND_WIDTH = 190;
 
     private final Catalogue catalogue;
     private final List<Row> rows;
@@ -55,7 +56,8 @@ final class ChoicePage extends WizardPage {
         super("choice", Messages.choiceTitle, null);
         setDescription(Messages.choiceDescription);
         this.catalogue = library.library().catalogue();
-        this.rows = Stream.concat(catalogue.rows(Kind.MACHINE), catalogue.rows(Kind.PROCEDURE)).toList();
+        this.rows = Stream.of(Kind.MACHINE, Kind.PROCEDURE)
+                .flatMap(kind -> catalogue.rows(kind).sorted(Comparator.comparing(Row::title).thenComparing(this::machine))).toList();
     }
 
     @Override

@@ -90,6 +90,24 @@ class DiagnoseTest {
     }
 
     @Test
+    void whereNothingIsKnownTheWordsOfTheBookAreOfferedByKeys() {
+        field("about").setText("van-02");
+        field("symptoms").setText("van shakes at traffic lights");
+        waitForPage("Nothing is known here of");
+        window.waitUntil("words are offered", () -> window.has("diagnose.answer.1"));
+        int number = 1;
+        while (!window.find("diagnose.answer." + number, Button.class).getText().endsWith("Shakes at idle")) {
+            number++;
+        }
+        window.screenshot("diagnose-meant");
+        window.focus(field("codes"));
+        window.pressLetter((char) ('0' + number), SWT.ALT);
+        waitForPage("Plate of the recirculation valve sticks");
+        waitForPage("Causes, the likeliest first");
+        assertEquals("Shakes at idle", field("symptoms").getText());
+    }
+
+    @Test
     void anAnswerByItsKeyChangesThePageAndIsTakenBack() {
         askOfTheMachine();
         var before = page();
