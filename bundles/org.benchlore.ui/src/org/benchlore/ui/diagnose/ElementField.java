@@ -63,6 +63,7 @@ final class ElementField {
     private void listen() {
         text.addModifyListener(event -> typed());
         text.addListener(SWT.KeyDown, this::pressed);
+        text.addListener(SWT.Traverse, this::leaving);
         text.addListener(SWT.FocusOut, event -> text.getDisplay().asyncExec(this::left));
         table.addListener(SWT.FocusOut, event -> text.getDisplay().asyncExec(this::left));
         table.addListener(SWT.MouseUp, event -> take());
@@ -92,6 +93,16 @@ final class ElementField {
             show(find(text.getText()));
         } else if (isOpen() && isPlain) {
             event.doit = !isUsed(event.keyCode);
+        }
+    }
+
+    /** Tab takes what is meant and goes on to the next field; where several may be meant, it goes to them. */
+    private void leaving(Event event) {
+        if (event.detail == SWT.TRAVERSE_TAB_NEXT && isOpen()) {
+            var meant = row();
+            if (meant.isPresent()) {
+                set(meant);
+            }
         }
     }
 

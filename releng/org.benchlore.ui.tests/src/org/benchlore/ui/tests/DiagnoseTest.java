@@ -90,6 +90,15 @@ class DiagnoseTest {
     }
 
     @Test
+    void tabTakesTheOnlyOneThatIsMeantAndGoesOn() {
+        window.focus(field("about"));
+        window.type("van 2");
+        window.press(SWT.TAB);
+        assertEquals("Van 2, harbour office", field("about").getText());
+        assertTrue(field("symptoms").isFocusControl());
+    }
+
+    @Test
     void whereNothingIsKnownTheWordsOfTheBookAreOfferedByKeys() {
         field("about").setText("van-02");
         field("symptoms").setText("van shakes at traffic lights");
