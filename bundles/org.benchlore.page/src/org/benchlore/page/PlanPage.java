@@ -88,8 +88,12 @@ public final class PlanPage {
                 .add("Earliest hand-back", moment(times.handBack()))
                 .add("Price with tax", plan.price().total() + " usually, " + plan.price().totalBad() + " when it goes badly "
                         + plan.price().currency() + "; good until " + plan.price().validUntil())
-                .add("Cheapest plan", plan.solution().isExact() ? "yes, of the ways and times written down none costs less"
+                .add("Cheapest plan", plan.solution().isExact() ? "yes, of the ways and times written down none costs less" + wholeJobs()
                         : "not proved; at most " + cents(plan.solution().gap()) + " dearer than the cheapest"));
+    }
+
+    private String wholeJobs() {
+        return plan.hasWholeJobs() ? "; what whole jobs share is not seen" : "";
     }
 
     private String access(String id) {
@@ -140,8 +144,8 @@ public final class PlanPage {
     private void comparison() {
         plan.visits().ifPresent(visits -> {
             var rows = new Rows("Against separate visits", "Alone", "Time", "Price with tax");
-            visits.alone().forEach(one -> rows.row(Spans.of(one.title()), Spans.of(hours(one.minutes().usual())),
-                    Spans.of(one.total())));
+            visits.alone().forEach(one -> rows.row(Spans.of(one.title() + (one.isFromNow() ? " (first, from how it stands)" : "")),
+                    Spans.of(hours(one.minutes().usual())), Spans.of(one.total())));
             rows.row(Spans.of("Together in one visit"), Spans.of(hours(plan.times().minutes().usual())),
                     Spans.of(plan.price().total()));
             rows.row(List.of(Span.strong("One visit saves")), Spans.of(signed(visits.savedMinutes())),
@@ -192,7 +196,8 @@ public final class PlanPage {
     }
 
     private static String states(PlanItem item) {
-        return item.change().isEmpty() ? "" : Labels.of(item.change());
+        return !item.change().isEmpty() ? Labels.of(item.change())
+                : item.work().filter(work -> !work.getStates().isEmpty()).isPresent() ? "as it is" : "";
     }
 
     private static String time(PlanItem item) {

@@ -42,6 +42,10 @@ final class OpenNow {
             remarks.add("Taken as open as well, because something open needs it: " + String.join(", ", also)
                     + "; tick the other one if it is another, on the command line --open.");
         }
+        if (!open.isEmpty()) {
+            remarks.add("The machine stands open: before the first line somebody looks that all of it is as it is taken to be,"
+                    + " supports and stands, pressure off, switched off and locked.");
+        }
         return List.copyOf(open);
     }
 
@@ -53,9 +57,13 @@ final class OpenNow {
             if (!need.isEmpty() && !isNamed) {
                 var first = need.get(0);
                 implied.add(first);
-                also.add(first + (need.size() > 1 ? " (or another of " + String.join(", ", need) + ")" : ""));
+                also.add(title(first) + (need.size() > 1 ? " (or another of " + String.join(", ", need) + ")" : ""));
             }
         }
         return implied;
+    }
+
+    private String title(String id) {
+        return "'" + Titles.of(book.accesses().get(id)) + "'";
     }
 }

@@ -50,4 +50,13 @@ public record Plan(PlanRequest request, Machine machine, Optional<Unit> unit, Li
         return new Plan(request, machine, unit, procedures, problem, solution, items, times, parts, supplies, tools, lacks,
                 price, separate, before, remarks, needsSenior);
     }
+
+    /**
+     * Tells whether something is planned from the hours of the whole job, of which nobody can say what it shares.
+     *
+     * @return true if so
+     */
+    public boolean hasWholeJobs() {
+        return items.stream().anyMatch(PlanRemarks::isWholeJob);
+    }
 }

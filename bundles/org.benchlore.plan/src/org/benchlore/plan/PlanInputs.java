@@ -235,6 +235,10 @@ final class PlanInputs {
         return remarks;
     }
 
+    PlanRequest request() {
+        return request;
+    }
+
     PlanBook book() {
         return book;
     }

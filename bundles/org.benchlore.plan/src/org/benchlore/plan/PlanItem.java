@@ -23,7 +23,7 @@ import org.benchlore.model.Work;
  * @param minutes time by the clock
  * @param people how many it takes
  * @param skill who may do it
- * @param isAgain whether it is done a second time because something must not be open with it
+ * @param isAgain whether it is done a second time: because something must not be open with it, or the machine has run since
  */
 public record PlanItem(Part part, String id, String title, TopElement owner, Optional<Work> work,
         Optional<Verification> proof, List<MachineState> change, Minutes minutes, int people, Skill skill,

@@ -43,6 +43,7 @@ final class PlanOrder {
     private final Set<String> everOpen = new HashSet<>();
     private final Set<String> done = new HashSet<>();
     private final TreeMap<String, PlanItem> due = new TreeMap<>();
+    private Optional<PlanItem> relief = Optional.empty();
 
     PlanOrder(PlanProblem problem, Solution solution, PlanInputs inputs) {
         this.problem = problem;
@@ -96,9 +97,19 @@ final class PlanOrder {
         } else if (states.changes(wanted).contains(MachineState.FILLED)) {
             settle(0, "");
         }
+        relieveAgain(item, wanted);
         // The first item names all it asks for: nobody knows for sure how the machine was left.
         items.add(item.changed(items.isEmpty() ? wanted.stream().sorted().toList() : states.changes(wanted)));
         states.enter(wanted);
+    }
+
+    /** What has run stands under pressure once more: what relieved it before the strip is done again, as a line of its own. */
+    private void relieveAgain(PlanItem item, List<MachineState> wanted) throws PlanException {
+        if (item.part() == Part.BEFORE && wanted.contains(MachineState.PRESSURE_RELIEVED)) {
+            relief = Optional.of(item);
+        } else if (relief.isPresent() && states.changes(wanted).contains(MachineState.PRESSURE_RELIEVED)) {
+            add(relief.get().again());
+        }
     }
 
     /**

@@ -5,8 +5,13 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
+import org.benchlore.model.FluidWay;
+import org.benchlore.model.MachineState;
 import org.benchlore.model.Procedure;
 import org.benchlore.model.VerificationKind;
 import org.benchlore.plan.PlanItem.Part;
@@ -35,17 +40,23 @@ final class PlanRemarks {
         }
         wholeJobs(items);
         again(items);
+        afterRunning(items);
         late(items);
         contradictions(items);
+        filled(items);
         unwritten(items);
         proofs(items);
         return List.copyOf(remarks);
     }
 
+    static boolean isWholeJob(PlanItem item) {
+        return item.owner() instanceof Procedure procedure && item.proof().isEmpty()
+                && WorkFacts.isByWholeJob(item.work().orElse(null), procedure);
+    }
+
     private void wholeJobs(List<PlanItem> items) {
         for (var item : items) {
-            if (item.owner() instanceof Procedure procedure && item.proof().isEmpty()
-                    && WorkFacts.isByWholeJob(item.work().orElse(null), procedure)) {
+            if (isWholeJob(item)) {
                 remarks.add("'" + item.title() + "' is planned from the hours of the whole job, strip and refit in them: "
                         + (problem.accesses().isEmpty() ? "no accesses are written down for this machine."
                                 : "its own time is not written down.") + " What shares a strip is not seen.");
@@ -54,14 +65,39 @@ final class PlanRemarks {
     }
 
     private void again(List<PlanItem> items) {
-        items.stream().filter(item -> item.part() == Part.STRIP && item.isAgain()).map(PlanItem::id).distinct().forEach(id -> {
-            var others = problem.accesses().stream().filter(access -> access.id().equals(id) || access.notWith().contains(id))
-                    .flatMap(access -> access.notWith().stream().filter(other -> !other.equals(id)))
-                    .collect(Collectors.joining(", "));
-            remarks.add("'" + Titles.of(inputs.book().accesses().get(id)) + "' is opened a second time"
-                    + (others.isEmpty() ? "." : ": it must not be open together with " + others + "."));
-        });
+        items.stream().filter(item -> item.part() == Part.STRIP && item.isAgain()).map(PlanItem::id).distinct()
+                .forEach(id -> remarks.add(title(id) + " is opened a second time" + notWith(id)));
+        items.stream().filter(item -> item.part() == Part.BEFORE && item.isAgain()).map(PlanItem::title).distinct()
+                .forEach(title -> remarks.add("'" + title + "' is done again, because the machine has run since."));
         whyNotWith();
+    }
+
+    private String notWith(String id) {
+        var others = problem.accesses().stream().filter(access -> access.id().equals(id) || access.notWith().contains(id))
+                .flatMap(access -> access.id().equals(id) ? access.notWith().stream() : Stream.of(access.id()))
+                .filter(other -> !other.equals(id) && solution.openings().contains(other)).distinct().map(this::title)
+                .collect(Collectors.joining(", "));
+        return others.isEmpty() ? "." : ": it must not be open together with " + others + ".";
+    }
+
+    private String title(String access) {
+        return "'" + Titles.of(inputs.book().accesses().get(access)) + "'";
+    }
+
+    /** What ran is hot and stands under pressure; what comes after it may ask for the opposite. */
+    private void afterRunning(List<PlanItem> items) {
+        var ran = Optional.<PlanItem>empty();
+        for (var item : items) {
+            if (ran.isPresent() && item.change().contains(MachineState.COLD)) {
+                remarks.add("'" + item.title() + "' asks for a cold machine after '" + ran.get().title() + "' has run it: the time to"
+                        + " cool down is not counted.");
+            }
+            if (ran.isPresent() && item.part() != Part.BEFORE && item.change().contains(MachineState.PRESSURE_RELIEVED)) {
+                remarks.add("'" + item.title() + "' asks for the pressure relieved, and '" + ran.get().title() + "' has run the machine:"
+                        + " relieve it, or see that it is, before anything is loosened.");
+            }
+            ran = NextItem.runs(item) ? Optional.of(item) : ran;
+        }
     }
 
     private void whyNotWith() {
@@ -85,7 +121,30 @@ final class PlanRemarks {
     private void contradictions(List<PlanItem> items) {
         items.forEach(item -> item.work().map(work -> MachineStates.contradiction(List.copyOf(work.getStates())))
                 .filter(pair -> !pair.isEmpty()).ifPresent(pair -> remarks.add("'" + item.title() + "' asks for "
-                        + pair.get(0).getLiteral() + " and " + pair.get(1).getLiteral() + " at once: correct it before work.")));
+                        + word(pair.get(0)) + " and " + word(pair.get(1)) + " at once: correct it before work.")));
+    }
+
+    private static String word(MachineState state) {
+        return state.getLiteral().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** What is filled after something was drained was asked for by itself, and nothing is drained. */
+    private void filled(List<PlanItem> items) {
+        var out = items.stream().flatMap(item -> supplies(item, FluidWay.OUT)).collect(Collectors.toSet());
+        items.stream().filter(item -> inputs.request().procedures().contains(item.id()) && comesAfterClosing(item.id()))
+                .filter(item -> supplies(item, FluidWay.IN).anyMatch(id -> !out.contains(id)))
+                .forEach(item -> remarks.add("'" + item.title() + "' fills what this plan does not let out: only the level is"
+                        + " looked at, or it is left out."));
+    }
+
+    private Stream<String> supplies(PlanItem item, FluidWay way) {
+        return item.work().stream().flatMap(work -> work.getSupplies().stream()).filter(use -> use.getWay() == way)
+                .flatMap(use -> inputs.book().ids(List.of(use.getSupply())).stream());
+    }
+
+    private boolean comesAfterClosing(String id) {
+        return inputs.book().accesses().values().stream()
+                .anyMatch(access -> inputs.book().ids(access.getAfterClosing()).contains(id));
     }
 
     private void unwritten(List<PlanItem> items) {

@@ -31,6 +31,11 @@ public record PlanRequest(String subject, List<String> procedures, List<String> 
         return new PlanRequest(subject, others, List.of(), List.of(), today, Optional.empty());
     }
 
+    /** The same for one procedure alone, from the machine as it stands. */
+    public PlanRequest only(String procedure) {
+        return new PlanRequest(subject, List.of(procedure), open, done, today, Optional.empty());
+    }
+
     /** Whether the machine is as it came in. */
     public boolean isFromClosed() {
         return open.isEmpty() && done.isEmpty();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package org.benchlore.plan;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -60,15 +61,31 @@ public final class Planner {
     }
 
     private Optional<Visits> visits(Plan plan) throws PlanException {
-        var asked = plan.procedures();
-        if (asked.size() < 2) {
+        var left = plan.procedures().stream().map(Procedure::getId).filter(id -> !plan.request().done().contains(id)).toList();
+        if (left.size() < 2) {
             return Optional.empty();
         }
         var plans = new ArrayList<Plan>();
-        for (var procedure : asked) {
-            plans.add(alone(plan.request().fromClosed(List.of(procedure.getId()))));
+        for (var id : left) {
+            plans.add(alone(plan.request().fromClosed(List.of(id))));
         }
-        return Optional.of(Visits.of(plans, plan));
+        return Optional.of(plan.request().isFromClosed() ? Visits.of(plans, plan) : fromNow(plans, plan));
+    }
+
+    /** A machine that stands open is open for the first visit only: the one for which that spares most. */
+    private Visits fromNow(List<Plan> closed, Plan plan) throws PlanException {
+        var best = closed;
+        var least = Optional.<BigDecimal>empty();
+        for (int i = 0; i < closed.size(); i++) {
+            var plans = new ArrayList<>(closed);
+            plans.set(i, alone(plan.request().only(closed.get(i).procedures().get(0).getId())));
+            var total = Visits.of(plans, plan).total();
+            if (least.isEmpty() || total.compareTo(least.get()) < 0) {
+                best = plans;
+                least = Optional.of(total);
+            }
+        }
+        return Visits.of(best, plan);
     }
 
     /**

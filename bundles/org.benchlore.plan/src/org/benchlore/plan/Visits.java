@@ -5,7 +5,8 @@ import java.math.BigDecimal;
 import java.util.List;
 
 /**
- * One visit against a visit for each procedure, each from the closed machine.
+ * One visit against a visit for each procedure, each from the closed machine; where the machine stands open, the first of them
+ * from there.
  *
  * @param alone each procedure with what it takes alone
  * @param minutes time of all visits together
@@ -22,13 +23,15 @@ public record Visits(List<Alone> alone, Minutes minutes, BigDecimal total, long 
      * @param title its title
      * @param minutes its time
      * @param total its price with tax
+     * @param isFromNow whether it begins with the machine as it stands, which is not closed
      */
-    public record Alone(String id, String title, Minutes minutes, BigDecimal total) {
+    public record Alone(String id, String title, Minutes minutes, BigDecimal total, boolean isFromNow) {
     }
 
     static Visits of(List<Plan> plans, Plan merged) {
         var alone = plans.stream().map(plan -> new Alone(plan.procedures().get(0).getId(),
-                Titles.of(plan.procedures().get(0)), plan.times().minutes(), plan.price().total())).toList();
+                Titles.of(plan.procedures().get(0)), plan.times().minutes(), plan.price().total(),
+                !plan.request().isFromClosed())).toList();
         var minutes = plans.stream().map(plan -> plan.times().minutes()).reduce(Minutes.NONE, Minutes::plus);
         var total = plans.stream().map(plan -> plan.price().total()).reduce(BigDecimal.ZERO, BigDecimal::add);
         return new Visits(alone, minutes, total, minutes.usual() - merged.times().minutes().usual(),

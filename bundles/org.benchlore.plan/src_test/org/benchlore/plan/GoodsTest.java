@@ -147,8 +147,15 @@ class GoodsTest {
     }
 
     @Test
-    void proofsStandPressureFirstThenTrialRunThenColdStartsThenCodes() throws Exception {
-        assertEquals(List.of("v5 0 A", "v4 0 A", "v6 0 B", "v3 30 A", "v2 20 A", "v1 0 A"), proofs(proof("v1", "CODES_READ_AGAIN", "")
+    void ofTrialRunsTheGentlestComesFirst() throws Exception {
+        assertEquals(List.of("w3 10 B", "w1 15 A", "v3 0 A", "v2 20 A", "w2 30 B"), proofs(proof("v2", "TRIAL_RUN",
+                "load=\"1000 kg\" duration=\"20 min\"") + proof("v3", "TRIAL_RUN", "load=\"900 kg\"") + proof("w1", "TRIAL_RUN", "duration=\"15 min\""),
+                proof("w2", "TRIAL_RUN", "load=\"2 t\" duration=\"30 min\"") + proof("w3", "TRIAL_RUN", "duration=\"10 min\"")));
+    }
+
+    @Test
+    void proofsStandPressureFirstThenTrialRunWithWhatFollowsItThenColdStartsThenCodes() throws Exception {
+        assertEquals(List.of("v5 0 A", "v6 0 B", "v3 30 A", "v4 0 A", "v2 20 A", "v1 0 A"), proofs(proof("v1", "CODES_READ_AGAIN", "")
                 + proof("v2", "COLD_START", "starts=\"2\"") + proof("v3", "TRIAL_RUN", "distance=\"20 km\"") + proof("v4", "OTHER", "")
                 + proof("v5", "PRESSURE_HOLD", ""), proof("v6", "NOT_RECORDED", "") + proof("v7", "CODES_READ_AGAIN", "duration=\"5 min\"")));
     }

@@ -134,7 +134,7 @@ class InputsTest {
         crane.work("renew", "RENEW", "lid", "", "");
         var plan = crane.plan(List.of("renew"), List.of("lid"), List.of());
         assertEquals(List.of("renew", "-lid", "-hood"), order(plan));
-        assertEquals("Taken as open as well, because something open needs it: hood (or another of hood, door); tick the other one"
+        assertEquals("Taken as open as well, because something open needs it: 'Hood' (or another of hood, door); tick the other one"
                 + " if it is another, on the command line --open.", plan.remarks().get(0));
         assertEquals(List.of("renew", "-lid", "-door"), order(crane.plan(List.of("renew"), List.of("lid", "door"), List.of())));
     }
@@ -145,7 +145,7 @@ class InputsTest {
         crane.work("renew", "RENEW", "core", "", "");
         var plan = crane.plan(List.of("renew"), List.of("core"), List.of());
         assertEquals(List.of("renew", "-core", "-lid", "-hood"), order(plan));
-        assertTrue(plan.remarks().get(0).contains("needs it: hood, lid; tick"), plan.remarks()::toString);
+        assertTrue(plan.remarks().get(0).contains("needs it: 'Hood', 'Lid'; tick"), plan.remarks()::toString);
     }
 
     @Test

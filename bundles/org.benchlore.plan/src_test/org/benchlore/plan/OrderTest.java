@@ -59,6 +59,18 @@ class OrderTest {
                 order(crane.plan("at-lid", "zz-run-at-hood")));
     }
 
+    /** A test with the engine running undoes what was made safe before the strip: a line of its own makes it safe again. */
+    @Test
+    void whatRelievedThePressureIsDoneAgainAfterTheMachineHasRun() throws Exception {
+        crane.work("relieve", "SERVICE", "", "STOPPED PRESSURE_RELIEVED", "")
+                .work("a-test", "TEST", "", "RUNNING HOT", to("before", "relieve"))
+                .work("renew", "RENEW", "hood", "STOPPED PRESSURE_RELIEVED", to("before", "relieve"));
+        var plan = crane.plan("a-test", "renew");
+        assertEquals(List.of("*relieve", "a-test", "+hood", "*relieve again", "renew", "-hood"), order(plan));
+        assertTrue(plan.remarks().contains("'Relieve' is done again, because the machine has run since."), plan.remarks().toString());
+        assertEquals(List.of(), plan.remarks().stream().filter(one -> one.contains("has run the machine")).toList());
+    }
+
     @Test
     void whatMustComeBeforeIsDoneFirstThoughItIsAKindThatUsuallyComesLate() throws Exception {
         crane.work("save", "TEACH_IN", "", "", "").work("at-hood", "RENEW", "hood", "", to("before", "save"));
@@ -275,7 +287,7 @@ class OrderTest {
         var plan = crane.plan("a-at-door", "b-at-flap", "c-at-door");
         assertEquals(List.of("+door", "a-at-door", "-door", "+flap", "b-at-flap", "-flap", "+door again", "c-at-door", "-door"),
                 order(plan));
-        assertEquals(List.of("'Door' is opened a second time: it must not be open together with flap.",
+        assertEquals(List.of("'Door' is opened a second time: it must not be open together with 'Flap'.",
                 "'Door': They strike each other."), plan.remarks().subList(0, 2));
     }
 

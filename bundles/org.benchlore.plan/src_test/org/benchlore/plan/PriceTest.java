@@ -153,6 +153,17 @@ class PriceTest {
         assertFalse(crane.plan("a").visits().isPresent());
     }
 
+    /** With the hood off the first visit spares its strip, the second does not; what is done already saves nobody anything. */
+    @Test
+    void aMachineThatStandsOpenIsOpenForTheFirstVisitOnly() throws Exception {
+        crane.crane(QuayCrane.access("hood", "", "minutesUsual=\"60 min\"", "minutesUsual=\"60 min\" minutesBad=\"70 min\"", ""))
+                .shop("", TWO_RATES).work("a", "RENEW", "hood", "", "").work("b", "RENEW", "hood", "", "");
+        var visits = crane.plan(List.of("a", "b"), List.of("hood"), List.of()).visits().orElseThrow();
+        assertEquals(List.of(true, false), visits.alone().stream().map(Visits.Alone::isFromNow).toList());
+        assertEquals(120, visits.savedMinutes());
+        assertFalse(crane.plan(List.of("a", "b"), List.of("hood"), List.of("a")).visits().isPresent());
+    }
+
     private static Shop rates(String... rates) {
         var shop = BookFactory.eINSTANCE.createShop();
         for (var rate : rates) {

@@ -22,6 +22,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** What a plan says besides: exactly these sentences and no others. */
 class RemarksTest {
 
+    private static final String STANDS_OPEN = "The machine stands open: before the first line somebody looks that all of it is as it is"
+            + " taken to be, supports and stands, pressure off, switched off and locked.";
     private static final String HAND_BACK = "Hand-back is worked out for Monday to Friday, eight hours from 8:00, work from the next"
             + " working day and only when the missing parts are there; what nobody attends to runs on through the night.";
 
@@ -76,14 +78,14 @@ class RemarksTest {
     @Test
     void statesThatExcludeEachOtherAreNamed() throws Exception {
         crane.work("renew", "RENEW", "hood", "HOT RAISED COLD", "");
-        assertEquals(List.of("'Renew' asks for HOT and COLD at once: correct it before work.", HAND_BACK), crane.plan("renew").remarks());
+        assertEquals(List.of("'Renew' asks for hot and cold at once: correct it before work.", HAND_BACK), crane.plan("renew").remarks());
     }
 
     @Test
     void whatBelongsBeforeTheStripIsRemarkedOnlyOnceTheStripHasBegun() throws Exception {
         crane.work("save", "TEACH_IN", "", "", "").work("renew", "RENEW", "hood", "", to("before", "save"));
         assertEquals(List.of(HAND_BACK), crane.plan("renew").remarks());
-        assertEquals(List.of("'Save' belongs before the strip, which has begun: if the job record shows that it was done, tick it as"
+        assertEquals(List.of(STANDS_OPEN, "'Save' belongs before the strip, which has begun: if the job record shows that it was done, tick it as"
                 + " done, on the command line --done save.", HAND_BACK), crane.plan(List.of("renew"), List.of("hood"), List.of()).remarks());
     }
 
@@ -123,5 +125,31 @@ class RemarksTest {
         assertFalse(crane.plan("at-door").remarks().contains("'Hood': They strike."));
         assertTrue(crane.plan(List.of("at-door"), List.of("hood"), List.of()).remarks().contains("'Hood': They strike."),
                 "the hood is open now and is closed for the door");
+    }
+
+    private static String oil(String way) {
+        return "<supplies id=\"use-" + way + "\" quantity=\"3 l\" way=\"" + way + "\"><supply href=\"../supplies/oil.xmi#oil\"/></supplies>";
+    }
+
+    private static String steps(String body) {
+        return way("way", "", "", body + "<steps id=\"s\"><text>Do it.</text></steps>");
+    }
+
+    @Test
+    void whatIsFilledAndNotLetOutIsRemarked() throws Exception {
+        crane.put("supplies/oil.xmi", "Supply", "id=\"oil\" title=\"Oil\"", "");
+        crane.crane("<accesses id=\"sump\" title=\"Sump\"><afterClosing href=\"../procedures/fill.xmi#fill\"/>" + work("strip")
+                + work("refit") + "</accesses>").procedure("fill", "SERVICE", "", steps(oil("IN")));
+        assertEquals(List.of("'Fill' fills what this plan does not let out: only the level is looked at, or it is left out.", HAND_BACK),
+                crane.plan("fill").remarks());
+        crane.procedure("empty", "SERVICE", "", steps(oil("OUT")));
+        assertEquals(List.of(HAND_BACK), crane.plan("fill", "empty").remarks());
+    }
+
+    @Test
+    void whatRanIsHotAndUnderPressure() throws Exception {
+        crane.work("a-test", "TEST", "", "RUNNING HOT", "").work("renew", "RENEW", "", "COLD STOPPED", to("before", "a-test"));
+        assertEquals(List.of("'Renew' asks for a cold machine after 'A test' has run it: the time to cool down is not counted."),
+                crane.plan("renew").remarks().stream().filter(one -> one.contains("cold")).toList());
     }
 }

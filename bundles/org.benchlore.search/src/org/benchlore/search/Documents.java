@@ -23,9 +23,11 @@ import org.benchlore.model.Kind;
 import org.benchlore.model.Titled;
 import org.benchlore.model.TopElement;
 import org.benchlore.store.Catalogue.Entry;
+import org.benchlore.store.ElementTitle;
 import org.benchlore.store.Library;
 import org.benchlore.store.LoadedFile;
 import org.benchlore.store.Row;
+import org.benchlore.store.TextReferences;
 import org.benchlore.terms.CodeReader;
 import org.eclipse.emf.ecore.EObject;
 
@@ -72,7 +74,7 @@ final class Documents {
     }
 
     private void addWords(Document document, Row row, TopElement top) {
-        var text = String.join("\n", texts.of(top));
+        var text = read(String.join("\n", texts.of(top)));
         var symptoms = String.join("\n", row.symptoms());
         var own = row.title() + "\n" + symptoms + "\n" + text;
         addAll(document, Fields.CODE, codes(row, row.title() + "\n" + text));
@@ -88,9 +90,14 @@ final class Documents {
         }
     }
 
+    /** As people read it and look for it: what a text names in braces stands by its title. */
+    private String read(String text) {
+        return text.indexOf('{') < 0 ? text : TextReferences.plain(text, library.catalogue());
+    }
+
     /** First words that stand in for a title are in the text already. */
     private static String body(Row row, String symptoms, String text) {
-        return text.startsWith(row.title()) ? symptoms + "\n" + text : row.title() + "\n" + symptoms + "\n" + text;
+        return text.startsWith(ElementTitle.written(row.title())) ? symptoms + "\n" + text : row.title() + "\n" + symptoms + "\n" + text;
     }
 
     private static boolean isShort(String text) {

@@ -5,7 +5,7 @@ package org.benchlore.search;
 final class Fields {
 
     /** Raised whenever the fields or the analysis change: an index of another version is built again. */
-    static final String VERSION = "7";
+    static final String VERSION = "8";
 
     /** Path of the file; the unit of update. */
     static final String PATH = "path";

@@ -10,6 +10,7 @@ import org.benchlore.model.TopElement;
 /** What an element is called in lists and headings. */
 public final class ElementTitle {
 
+    private static final String BROKEN_OFF = " …";
     private static final int LONGEST = 80;
     private static final int SHORTEST = 20;
     private static final Pattern SENTENCE_END = Pattern.compile("[.!?](?= )");
@@ -33,9 +34,19 @@ public final class ElementTitle {
                 ? firstWords(note.getText().strip()) : top.getId();
     }
 
+    /**
+     * Returns the words of a title as they stand in a note's text, if that is where they come from.
+     *
+     * @param title a title
+     * @return the title without the ellipsis of one that was broken off
+     */
+    public static String written(String title) {
+        return title.endsWith(BROKEN_OFF) ? title.substring(0, title.length() - BROKEN_OFF.length()) : title;
+    }
+
     private static String firstWords(String text) {
         var line = text.lines().findFirst().orElse(text).strip();
-        return line.length() <= LONGEST ? line : sentence(line).orElseGet(() -> clause(line) + " …");
+        return line.length() <= LONGEST ? line : sentence(line).orElseGet(() -> clause(line) + BROKEN_OFF);
     }
 
     /** The first sentence that says enough, without its full stop. */
