@@ -61,7 +61,7 @@ public final class CountWords {
     public static List<String> passedOver(Counts counts) {
         var said = new ArrayList<String>();
         add(said, counts.notFollowed(), "not followed long enough yet");
-        add(said, counts.inTally(), "counted in the note already");
+        add(said, counts.inTally(), "that are the cases the note counts");
         add(said, counts.otherNumber(), "with another part number");
         add(said, counts.numberUnknown(), "where nobody wrote the part number");
         return List.copyOf(said);

@@ -52,7 +52,7 @@ class CountWordsTest {
 
     @Test
     void whatWasPassedOverIsSaid() {
-        assertEquals(List.of("1 job not followed long enough yet", "2 jobs counted in the note already",
+        assertEquals(List.of("1 job not followed long enough yet", "2 jobs that are the cases the note counts",
                 "3 jobs with another part number", "4 jobs where nobody wrote the part number"),
                 CountWords.passedOver(new Counts(0, 0, 0, 0, 1, 2, 3, 4)));
         assertEquals(List.of(), CountWords.passedOver(Counts.NONE));

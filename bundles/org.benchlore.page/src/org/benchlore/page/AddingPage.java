@@ -10,10 +10,13 @@ import java.util.stream.Stream;
 
 import org.benchlore.evidence.decide.DecisionWords;
 import org.benchlore.evidence.decide.Option;
+import org.benchlore.model.Address;
+import org.benchlore.model.Kind;
 import org.benchlore.page.Block.Drawn;
 import org.benchlore.page.Block.Tone;
 import org.benchlore.page.drawing.CostDrawing;
 import org.benchlore.plan.adding.Adding;
+import org.benchlore.plan.adding.Assumptions;
 import org.benchlore.plan.adding.Figure;
 import org.benchlore.plan.adding.Proposal;
 
@@ -112,6 +115,11 @@ public final class AddingPage {
     private void reasons(Proposal one) {
         var lines = new ArrayList<List<Span>>();
         DecisionWords.lines(one.decision(), one.known().words()).forEach(line -> lines.add(Spans.of(line)));
+        if (!one.notes().isEmpty()) {
+            lines.add(Spans.concat(Spans.of("Written down in "), Spans.join(", ", one.notes().stream().map(AddingPage::note).toList())));
+        }
+        one.assumptions().find(Figure.RUINS).map(Assumptions.Assumed::from).filter(from -> from.contains(Proposal.TOO_LOW))
+                .ifPresent(from -> lines.add(Spans.of("What its failure ruins: " + from + "; so a later job costs more than is said here")));
         one.known().passedOver().forEach(line -> lines.add(Spans.of("Not counted: " + line)));
         one.known().oldPart().ifPresent(part -> lines.add(Spans.of("In it now, by the job records or because no other fits: " + part.id())));
         if (one.basis() == Proposal.Basis.NOTE) {
@@ -119,6 +127,10 @@ public final class AddingPage {
                     ? "; it gives no time for doing it alone, so the later price is too low" : "")));
         }
         sheet.bullets(lines);
+    }
+
+    private static List<Span> note(String id) {
+        return List.of(new Span.Link(id, new Address(Kind.NOTE.path(id), id)));
     }
 
     private void ways(Proposal one) {

@@ -9,6 +9,8 @@ import org.benchlore.plan.adding.Proposal;
 /** Words about proposals that stand on the shop's page, on the customer's sheet and in the window. */
 public final class AddingWords {
 
+    private static final int HUNDRED = 100;
+
     private AddingWords() {
     }
 
@@ -44,6 +46,12 @@ public final class AddingWords {
     /** From how often on renewing pays. */
     public static String paysFrom(Proposal one) {
         var from = one.decision().customer().breakEven();
-        return from.isPresent() ? CountWords.oneIn(from.getAsDouble()) : "never, on money alone";
+        return from.isPresent() ? often(one, from.getAsDouble()) : "never, on money alone";
+    }
+
+    /** Where rounded words say the same of both, the figure tells them apart. */
+    private static String often(Proposal one, double from) {
+        var words = CountWords.oneIn(from);
+        return one.known().words().contains(words) ? words + ", " + Math.round(from * HUNDRED) + " in a hundred" : words;
     }
 }

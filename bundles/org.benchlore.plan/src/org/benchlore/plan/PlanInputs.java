@@ -199,7 +199,7 @@ final class PlanInputs {
                 .map(Way::getWork);
     }
 
-    private List<List<String>> needs(PlanItem item) {
+    List<List<String>> needs(PlanItem item) {
         return book.known(item.id()).getWays().stream().filter(way -> item.work().filter(way.getWork()::equals).isPresent())
                 .map(way -> needs(way.getNeeds())).findFirst().orElse(List.of());
     }

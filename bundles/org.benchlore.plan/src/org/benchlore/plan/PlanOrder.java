@@ -12,6 +12,7 @@ import java.util.TreeMap;
 
 import org.benchlore.model.MachineState;
 import org.benchlore.model.ProcedureKind;
+import org.benchlore.model.Qualification;
 import org.benchlore.plan.PlanItem.Part;
 import org.benchlore.plan.search.PlanException;
 import org.benchlore.plan.search.PlanProblem;
@@ -37,6 +38,7 @@ final class PlanOrder {
     private final ItemMaker maker;
     private final Reach reach;
     private final ClosingOrder order;
+    private final StillOpen stillOpen;
     private final MachineStates states = new MachineStates();
     private final List<PlanItem> items = new ArrayList<>();
     private final List<String> open = new ArrayList<>();
@@ -52,6 +54,7 @@ final class PlanOrder {
         this.maker = new ItemMaker(inputs);
         this.reach = new Reach(problem);
         this.order = new ClosingOrder(inputs.book(), solution.closings());
+        this.stillOpen = new StillOpen(problem, inputs);
     }
 
     List<PlanItem> items() throws PlanException {
@@ -86,8 +89,13 @@ final class PlanOrder {
     }
 
     private Comparator<PlanItem> easiest() {
-        return Comparator.comparing((PlanItem item) -> !NextItem.runs(item)).thenComparing(this::changes)
+        return Comparator.comparing((PlanItem item) -> !NextItem.runs(item)).thenComparing(PlanOrder::lifts).thenComparing(this::changes)
                 .thenComparing(item -> item.part() == Part.STRIP).thenComparing(PlanItem::id);
+    }
+
+    /** Nothing is driven with what was lifted and propped. */
+    private static boolean lifts(PlanItem item) {
+        return item.part() == Part.STRIP && item.work().filter(work -> work.getQualifications().contains(Qualification.LIFTING)).isPresent();
     }
 
     private void add(PlanItem item) throws PlanException {
@@ -188,6 +196,7 @@ final class PlanOrder {
     private void close(List<String> kept) throws PlanException {
         for (int i = open.size() - 1; i >= 0; i--) {
             if (!kept.contains(open.get(i))) {
+                whileOpen(open.get(i));
                 var id = open.remove(i);
                 add(maker.refit(id));
             }
@@ -196,6 +205,20 @@ final class PlanOrder {
         if (!canBeOpened(open)) {
             open.clear();
             open.addAll(kept);
+        }
+    }
+
+    /** What comes after closing and can only be done with this open is done now, if all that asks for it is closed. */
+    private void whileOpen(String access) throws PlanException {
+        var needing = due.values().stream().filter(item -> stillOpen.isFor(item, access, open)).sorted(closingOrder()).toList();
+        if (!needing.isEmpty()) {
+            settle(LAST_BEFORE_IT_RUNS, access);
+        }
+        for (var item : needing) {
+            if (!order.mustWait(item.id(), due.keySet())) {
+                due.remove(item.id());
+                add(item);
+            }
         }
     }
 

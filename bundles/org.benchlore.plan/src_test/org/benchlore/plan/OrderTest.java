@@ -71,6 +71,24 @@ class OrderTest {
         assertEquals(List.of(), plan.remarks().stream().filter(one -> one.contains("has run the machine")).toList());
     }
 
+    /** A leak is looked for from the pit before the crane is driven off it, although the cover is closed by then. */
+    @Test
+    void whatNeedsAnAccessAfterClosingIsDoneWhileThatIsStillOpen() throws Exception {
+        crane.crane(access("pit", "", "states=\"RUNNING\"", "states=\"RUNNING\"", "")
+                + access("cover", "pit", "", "", to("afterClosing", "look")));
+        crane.work("look", "TEST", "pit", "", "").work("renew", "RENEW", "cover", "", "");
+        var plan = crane.plan("renew");
+        assertEquals(List.of("+pit", "+cover", "renew", "-cover", ")look", "-pit"), order(plan));
+        assertEquals(List.of(), plan.remarks().stream().filter(one -> one.contains("with everything closed")).toList());
+    }
+
+    @Test
+    void nothingIsDrivenWithWhatWasLiftedAndPropped() throws Exception {
+        crane.crane(access("arm", "", "states=\"RUNNING\" qualifications=\"LIFTING\"", "", "") + access("pit", "", "states=\"RUNNING\"", "", ""));
+        crane.work("renew", "RENEW", "arm pit", "", "");
+        assertEquals(List.of("+pit", "+arm", "renew", "-arm", "-pit"), order(crane.plan("renew")));
+    }
+
     @Test
     void whatMustComeBeforeIsDoneFirstThoughItIsAKindThatUsuallyComesLate() throws Exception {
         crane.work("save", "TEACH_IN", "", "", "").work("at-hood", "RENEW", "hood", "", to("before", "save"));

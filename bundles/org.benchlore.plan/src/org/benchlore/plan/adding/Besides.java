@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 import org.benchlore.model.Cause;
 import org.benchlore.model.Component;
@@ -24,6 +25,8 @@ import org.eclipse.emf.ecore.EObject;
 /** What a later job costs beside its own plan: finding out what it is, and what its failure ruins. */
 final class Besides {
 
+    private static final Set<ProcedureKind> CHANGES = Set.of(ProcedureKind.RENEW, ProcedureKind.OVERHAUL);
+
     private final Library library;
     private final Planner planner;
 
@@ -36,7 +39,7 @@ final class Besides {
     private record Proof(Cause cause, Procedure check) {
     }
 
-    /** The check that proves the cause a note names, else the first that proves a cause of the component. */
+    /** The check that proves the cause a note names, else the first that proves a cause of the component; never the work itself. */
     Optional<Procedure> check(Idea idea) {
         return proof(idea).map(Proof::check);
     }
@@ -47,7 +50,8 @@ final class Besides {
         idea.component().ifPresent(it -> causes.addAll(it.getCauses()));
         return causes.stream().map(library::resolve).flatMap(Optional::stream).filter(Cause.class::isInstance)
                 .map(Cause.class::cast).filter(it -> it.getCheck() != null).flatMap(it -> library.resolve(it.getCheck())
-                        .filter(Procedure.class::isInstance).map(check -> new Proof(it, (Procedure) check)).stream()).findFirst();
+                        .filter(Procedure.class::isInstance).map(check -> new Proof(it, (Procedure) check)).stream())
+                .filter(proof -> idea.procedure().filter(work -> work.getId().equals(proof.check().getId())).isEmpty()).findFirst();
     }
 
     /** Finding out with the later job, testing now, and what is ruined. */
@@ -91,13 +95,17 @@ final class Besides {
         for (var ruined : idea.component().map(Component::getRuins).stream().flatMap(List::stream).toList()) {
             var component = library.resolve(ruined).filter(Component.class::isInstance).map(Component.class::cast);
             if (component.isPresent()) {
-                var cost = renewing(component.get(), apart).or(() -> part(component.get()))
-                        .orElse(BigDecimal.ZERO);
-                result = result.and(Figure.RUINS, result.value(Figure.RUINS).add(cost), "renewing '"
-                        + component.get().getTitle() + "' with that job");
+                var cost = renewing(component.get(), apart).or(() -> part(component.get()));
+                result = result.and(Figure.RUINS, result.value(Figure.RUINS).add(cost.orElse(BigDecimal.ZERO)),
+                        result.find(Figure.RUINS).map(known -> known.from() + "; ").orElse("")
+                                + ruined(component.get().getTitle(), cost.isPresent()));
             }
         }
         return result.find(Figure.RUINS).isEmpty() ? result : often(result, idea.component().map(Component::getRuinsPercent));
+    }
+
+    private static String ruined(String title, boolean isPriced) {
+        return isPriced ? "renewing '" + title + "' with that job" : Proposal.TOO_LOW + "nobody has written down what renewing '" + title + "' costs";
     }
 
     private static Assumptions often(Assumptions figures, Optional<BigDecimal> written) {
@@ -109,7 +117,7 @@ final class Besides {
     private Optional<BigDecimal> renewing(Component ruined, Plan apart) {
         return library.catalogue().rows(Kind.PROCEDURE).filter(row -> !row.status().equals("WITHDRAWN"))
                 .flatMap(row -> library.top(row.id()).stream()).filter(Procedure.class::isInstance).map(Procedure.class::cast)
-                .filter(it -> it.getKind() == ProcedureKind.RENEW && it.getComponent() != null && library
+                .filter(it -> CHANGES.contains(it.getKind()) && it.getComponent() != null && library
                         .resolve(it.getComponent()).filter(whole -> Ideas.whole((Component) whole).contains(ruined)).isPresent())
                 .map(it -> more(apart, it.getId())).flatMap(Optional::stream).min(BigDecimal::compareTo);
     }

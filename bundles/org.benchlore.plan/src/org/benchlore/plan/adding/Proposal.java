@@ -39,6 +39,9 @@ public record Proposal(String id, String title, String component, List<String> n
         Set<Benefit> benefits, Basis basis, long extra, long apart, Map<String, BigDecimal> openings, boolean canOrder,
         Optional<String> test, Known known, Assumptions assumptions) {
 
+    /** Stands in where a figure comes from if nothing is known of a part of it. */
+    public static final String TOO_LOW = "too low: ";
+
     private static final double HUNDRED = 100;
 
     /** Where times and prices come from. */

@@ -97,7 +97,7 @@ final class Search {
             if (element instanceof Component component && !renewed.contains(component) && isInChain(component)) {
                 library.addressOf(component).filter(asking::isComeback).filter(it -> proposals.stream().noneMatch(one ->
                         one.component().equals(it.toString()))).ifPresent(it -> said.add("'" + (component.getTitle() == null
-                                ? component.getId() : component.getTitle()) + "' brought a unit back before and is in the same chain,"
+                                ? component.getId() : component.getTitle()) + "' brought a unit back before and makes the same function work,"
                                 + " but nothing that renews it could be priced: write a procedure or a note for it."));
             }
         });

@@ -41,6 +41,30 @@ class AddingReasonsTest extends CraneShop {
         assertEquals(List.of(), ids(adding("renew-motor")));
     }
 
+    /** The lamp has neither a part nor work that renews it: what is not known is said and is not nothing. */
+    @Test
+    void whatIsRuinedWithoutAPriceIsSaidToBeMissing() throws Exception {
+        machine("ruins=\"lamp\"", "");
+        var figure = brake().assumptions().find(Figure.RUINS).orElseThrow();
+        assertEquals(0, figure.value().signum());
+        assertEquals("too low: nobody has written down what renewing 'Lamp' costs", figure.from());
+        machine("ruins=\"motor lamp\"", "");
+        assertEquals("renewing 'Motor' with that job; too low: nobody has written down what renewing 'Lamp' costs",
+                brake().assumptions().find(Figure.RUINS).orElseThrow().from());
+    }
+
+    @Test
+    void anOverhaulRenewsWhatIsRuinedTooAndTheWorkItselfIsNoTest() throws Exception {
+        machine("ruins=\"lamp\"", "");
+        crane.procedure("overhaul-lamp", "OVERHAUL", "", component("lamp") + way("w", "", "minutesUsual=\"30 min\"", ""));
+        assertEquals(0, brake().assumptions().value(Figure.RUINS).compareTo(new BigDecimal("33.00")));
+        assertTrue(brake().test().isPresent());
+        crane.put("machines/crane.xmi", "Machine", "id=\"crane\" title=\"Crane\"", MACHINE.replace("BRAKE", "").replace("TELLS", "")
+                .replace("test-brake.xmi#test-brake", "renew-brake.xmi#renew-brake"));
+        assertEquals(Optional.empty(), brake().test());
+        assertTrue(brake().assumptions().find(Figure.TEST).isEmpty());
+    }
+
     @Test
     void notesThatAreSpentOrOfOtherMachinesOrOtherWorkSayNothing() throws Exception {
         machine("", "");
@@ -108,7 +132,7 @@ class AddingReasonsTest extends CraneShop {
         job("second", "2025-02-01", cameBack("lamp"));
         assertEquals(List.of(), adding("renew-motor").remarks());
         job("second", "2025-02-01", cameBack("drive"));
-        assertEquals(List.of("'Drive' brought a unit back before and is in the same chain, but nothing that renews it could be priced:"
+        assertEquals(List.of("'Drive' brought a unit back before and makes the same function work, but nothing that renews it could be priced:"
                 + " write a procedure or a note for it."), adding("renew-motor").remarks());
     }
 

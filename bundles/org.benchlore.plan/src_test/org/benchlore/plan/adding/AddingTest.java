@@ -95,7 +95,7 @@ class AddingTest {
         var one = actuator(book.adding("lorry-21", PACK));
         var customer = one.decision().customer();
         assertEquals("about 1 in 11 of ours (4 of about 42)", one.known().words());
-        assertEquals(List.of("2 jobs counted in the note already"), one.known().passedOver());
+        assertEquals(List.of("2 jobs that are the cases the note counts"), one.known().passedOver());
         assertEquals(Map.of(Option.LEAVE, money("456.60"), Option.RENEW, money("417.21")), customer.costs());
         assertEquals(0.1333, customer.breakEven().getAsDouble(), 0.0001);
         assertTrue(customer.pays());
