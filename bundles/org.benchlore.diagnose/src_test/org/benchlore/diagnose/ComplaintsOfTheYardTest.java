@@ -48,8 +48,7 @@ class ComplaintsOfTheYardTest {
         "lift-ferry-steps | pump in pit runs when tide is high | Flap held open by a stone",
         "lorry-26 | battery light glows and dead on monday | Alternator does not charge"})
     void whatComesFirstIsWhatABenchWouldLookAt(String unit, String complaint, String cause) throws Exception {
-        var answer = new Diagnoses(library).ask(SmallShop.question(unit, List.of(complaint), List.of(), null));
-        assertEquals(cause, answer.causes().get(0).title());
+        assertEquals(cause, ask(unit, complaint).causes().get(0).title());
     }
 
     /** These went wrong once: the words or the cause were mended for them. */
@@ -62,15 +61,17 @@ class ComplaintsOfTheYardTest {
         "workboat-petrel | gearbox slips ahead | Shift cable of the gear does not reach its stop",
         "lift-ferry-steps | lift motor hums | Brake of the machine does not open"})
     void whatWentWrongOnceStaysMended(String unit, String complaint, String cause) throws Exception {
-        var answer = new Diagnoses(library).ask(SmallShop.question(unit, List.of(complaint), List.of(), null));
-        assertEquals(cause, answer.causes().get(0).title());
+        assertEquals(cause, ask(unit, complaint).causes().get(0).title());
     }
 
     /** A battery is tested with the tester, not by a service. */
     @Test
     void aVanThatDoesNotStartIsLookedAtBeforeItIsServiced() throws Exception {
-        var answer = new Diagnoses(library).ask(SmallShop.question("van-05", List.of("van wont start when hot, cranks ok"), List.of(), null));
         assertEquals(List.of("cause-van-battery-worn", "cause-van-crank-sensor-hot"),
-                answer.checks().order().stream().map(NextCheck::id).toList());
+                ask("van-05", "van wont start when hot, cranks ok").checks().order().stream().map(NextCheck::id).toList());
+    }
+
+    private static Assessment ask(String unit, String complaint) throws Exception {
+        return new Diagnoses(library).ask(SmallShop.question(unit, List.of(complaint), List.of(), null));
     }
 }

@@ -39,6 +39,8 @@ final class PlanRemarks {
                     + BigDecimal.valueOf(solution.gap(), 2).toPlainString() + ".");
         }
         wholeJobs(items);
+        remarks.addAll(new NotedTogether(inputs.book()).remarks(items.stream().filter(PlanRemarks::isWholeJob).toList(),
+                items.stream().filter(item -> item.proof().isEmpty()).map(PlanItem::id).collect(Collectors.toSet())));
         again(items);
         afterRunning(items);
         late(items);

@@ -146,6 +146,18 @@ class RemarksTest {
         assertEquals(List.of(HAND_BACK), crane.plan("fill", "empty").remarks());
     }
 
+    /** Of two whole jobs nobody can say what they share, except whoever has done both at once and written it down. */
+    @Test
+    void whatANoteKnowsOfTwoWholeJobsIsSaid() throws Exception {
+        crane.procedure("hose", "RENEW", "wholeJobUsual=\"2 h\"", "").procedure("pump", "RENEW", "wholeJobUsual=\"3 h\"", "");
+        crane.put("notes/2026/note-2026-hose.xmi", "FieldNote", "id=\"note-2026-hose\" title=\"With the pump out\"",
+                "<machine href=\"../../machines/crane.xmi#crane\"/><addWhileDoing id=\"add\" extra=\"10 min\">"
+                        + "<work href=\"../../procedures/hose.xmi#hose\"/><whileDoing href=\"../../procedures/pump.xmi#pump\"/></addWhileDoing>");
+        assertTrue(crane.plan("hose", "pump").remarks().contains("'With the pump out' says that 'Hose' takes 10 min more with the other"
+                + " work open; here it has its whole 120 min."), crane.plan("hose", "pump").remarks()::toString);
+        assertEquals(List.of(), crane.plan("hose").remarks().stream().filter(one -> one.contains("With the pump out")).toList());
+    }
+
     @Test
     void whatRanIsHotAndUnderPressure() throws Exception {
         crane.work("a-test", "TEST", "", "RUNNING HOT", "").work("renew", "RENEW", "", "COLD STOPPED", to("before", "a-test"));
