@@ -92,7 +92,8 @@ class DiagnoseTest {
     @Test
     void tabTakesTheOnlyOneThatIsMeantAndGoesOn() {
         window.focus(field("about"));
-        window.type("van 2");
+        field("about").setText("van-02");
+        window.waitUntil("choices are shown", () -> window.find("diagnose.about.choices", Table.class).isVisible());
         window.press(SWT.TAB);
         assertEquals("Van 2, harbour office", field("about").getText());
         assertTrue(field("symptoms").isFocusControl());
