@@ -64,7 +64,7 @@ public final class CaseReader {
         var book = new MachineBook(library, machine);
         var findings = findings(question, book.address());
         if (findings.isEmpty() && question.after().isEmpty()) {
-            throw new QuestionException("Nothing was asked: give at least one --symptom, --code or --after");
+            throw new QuestionException("Nothing was asked: say what was noticed, or give a --code or --after a work");
         }
         var weights = new Weights(library.top("shop").filter(Shop.class::isInstance).map(Shop.class::cast).orElse(null));
         var file = CaseFile.of(book, new Family(book, weights.family()), unit);
